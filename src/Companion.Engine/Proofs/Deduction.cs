@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using System.Text;
+
+namespace Companion.Engine.Proofs;
+
+/// <summary>
+/// One instance of a rule on a board: its pattern, what it rests on, and what follows. Data only; <c>Wording</c> says it and
+/// <c>ProofChecker</c> proves it.
+/// </summary>
+public sealed class Deduction : IEquatable<Deduction>
+{
+    private string? _text;
+
+    /// <summary>The rule that this is an instance of.</summary>
+    public required RuleId Rule { get; init; }
+
+    /// <summary>The cells of the pattern with their roles, in the order in which they are said.</summary>
+    public required ImmutableArray<PatternCell> Cells { get; init; }
+
+    /// <summary>
+    /// The houses that the proof uses as a whole ("the digit must go somewhere in this row"), and the house to which a naked
+    /// subset is confined.
+    /// </summary>
+    public HouseSet Houses { get; init; }
+
+    /// <summary>The digits of the pattern.</summary>
+    public required DigitSet Digits { get; init; }
+
+    /// <summary>The links of the pattern, in the order in which they are said; empty for patterns that need none.</summary>
+    public ImmutableArray<Link> Links { get; init; } = [];
+
+    /// <summary>
+    /// The absent candidates, in open cells, without which the pattern would not hold. Whoever cannot see that one of them is
+    /// gone cannot follow the deduction.
+    /// </summary>
+    public CandidateSet RestsOn { get; init; }
+
+    /// <summary>The digits that follow.</summary>
+    public CandidateSet Places { get; init; }
+
+    /// <summary>The candidates that go. All of them stand on the board on which the deduction was found.</summary>
+    public CandidateSet Removes { get; init; }
+
+    /// <summary>The cells of the pattern as a set.</summary>
+    public CellSet PatternCells
+    {
+        get
+        {
+            var cells = CellSet.Empty;
+            foreach (var (cell, _) in Cells)
+                cells = cells.With(cell);
+            return cells;
+        }
+    }
+
+    /// <summary>Whether both are the same instance with the same conclusion.</summary>
+    public bool Equals(Deduction? other) => other is not null && ToString() == other.ToString();
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => Equals(obj as Deduction);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => ToString().GetHashCode(StringComparison.Ordinal);
+
+    /// <summary>
+    /// The deduction in one line, the same for the same instance: rule, digits, cells by role, houses, conclusion. For example
+    /// <c>naked-pair 58 subset r1c1 r1c2 in r1 b1 removes r1c5=5 r1c6=8</c>. It serves as its name in interfaces.
+    /// </summary>
+    public override string ToString() => _text ??= Write();
+
+    private string Write()
+    {
+        var text = new StringBuilder().Append(Rule).Append(' ').Append(Digits);
+        Role? role = null;
+        foreach (var (cell, itsRole) in Cells)
+        {
+            if (itsRole != role)
+                text.Append(' ').Append(itsRole.ToString().ToLowerInvariant());
+            role = itsRole;
+            text.Append(' ').Append(cell);
+        }
+
+        if (!Houses.IsEmpty)
+            text.Append(" in ").Append(Houses);
+        if (!Places.IsEmpty)
+            text.Append(" places ").Append(Places);
+        if (!Removes.IsEmpty)
+            text.Append(" removes ").Append(Removes);
+        return text.ToString();
+    }
+}

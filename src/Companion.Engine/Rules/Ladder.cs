@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Rules;
+
+/// <summary>The rules in order of difficulty, easiest first.</summary>
+public sealed class Ladder
+{
+    private Ladder(ImmutableArray<IRule> rules) => Rules = rules;
+
+    /// <summary>The ladder as it ships: every rule there is, once.</summary>
+    public static Ladder Standard { get; } = new([new NakedSingle()]);
+
+    /// <summary>The rules, easiest first.</summary>
+    public ImmutableArray<IRule> Rules { get; }
+
+    /// <summary>The rung of a rule: 0 for the easiest.</summary>
+    /// <exception cref="ArgumentException">No rule of the ladder has this name.</exception>
+    public int RungOf(RuleId rule)
+    {
+        for (var rung = 0; rung < Rules.Length; rung++)
+        {
+            if (Rules[rung].Id == rule)
+                return rung;
+        }
+
+        throw new ArgumentException($"No rule of the ladder is called '{rule}'.", nameof(rule));
+    }
+
+    /// <summary>Every deduction that is open on the board, easiest rule first.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="cancel">Stops between two rules.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public Findings Scan(Board board, CancellationToken cancel = default)
+    {
+        var found = new Findings();
+        foreach (var rule in Rules)
+        {
+            cancel.ThrowIfCancellationRequested();
+            rule.Find(board, found);
+        }
+
+        return found;
+    }
+
+    /// <summary>The first deduction of the easiest rule that finds one, or null where none does.</summary>
+    /// <param name="board">The board.</param>
+    public Deduction? Easiest(Board board)
+    {
+        var found = new Findings(limit: 1);
+        foreach (var rule in Rules)
+        {
+            rule.Find(board, found);
+            if (found.IsFull)
+                return found[0];
+        }
+
+        return null;
+    }
+}
