@@ -1,0 +1,36 @@
+namespace Companion.Engine.Tests;
+
+/// <summary>
+/// The open puzzle files that lie beside the repository, in <c>../shared/data</c>. They are no part of it: a test that needs them is
+/// reported as skipped where they are absent.
+/// </summary>
+internal static class OpenData
+{
+    private static readonly string? Folder = FindFolder();
+
+    /// <summary>Whether the file is there.</summary>
+    public static bool Has(string fileName) => Folder is not null && File.Exists(Path.Combine(Folder, fileName));
+
+    /// <summary>The lines of a file that are not empty; skips the running test, with the reason, where the file is absent.</summary>
+    /// <param name="fileName">The name in the folder, such as <c>essay-top95.txt</c>.</param>
+    /// <param name="hasHeader">Whether the first line names the columns and is left out.</param>
+    public static string[] Lines(string fileName, bool hasHeader = false)
+    {
+        if (!Has(fileName))
+            Assert.Skip($"The open puzzle file {fileName} is not there: put it in a folder shared/data beside the repository.");
+        return [.. File.ReadLines(Path.Combine(Folder!, fileName)).Skip(hasHeader ? 1 : 0).Where(line => line.Length > 0)];
+    }
+
+    // The nearest one on the way up from the test program, so that a work tree deeper down finds the same folder.
+    private static string? FindFolder()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            var data = Path.Combine(folder.FullName, "shared", "data");
+            if (Directory.Exists(data))
+                return data;
+        }
+
+        return null;
+    }
+}
