@@ -60,6 +60,12 @@ public sealed class Board
     /// <summary>The digit in the cell, or null where the cell is open.</summary>
     public Digit? DigitAt(Cell cell) => Filled.Contains(cell) ? _digits[cell.Index].First : null;
 
+    /// <summary>The candidates of these digits that stand in these cells.</summary>
+    internal CandidateSet Standing(CellSet cells, DigitSet digits) => _candidates & CandidateSet.Of(cells, digits);
+
+    /// <summary>The cells in which exactly this many candidates stand; 1 to 9, since filled cells have none.</summary>
+    internal CellSet CellsWith(int count) => _candidates.CellsWith(count);
+
     /// <summary>The digits that no cell of the house holds yet.</summary>
     public DigitSet MissingFrom(House house)
     {

@@ -94,6 +94,21 @@ public readonly struct CandidateSet : IReadOnlyCollection<Candidate>, IEquatable
         }
     }
 
+    /// <summary>The cells with exactly this many candidates in the set, 0 to 9.</summary>
+    internal CellSet CellsWith(int count)
+    {
+        // atLeast[n]: the cells with n or more of the digits gone through so far. All 81 cells are counted at once.
+        Span<CellSet> atLeast = stackalloc CellSet[count + 2];
+        atLeast[0] = CellSet.All;
+        for (var digit = 0; digit < Digit.Count; digit++)
+        {
+            for (var n = count + 1; n > 0; n--)
+                atLeast[n] |= atLeast[n - 1] & _planes[digit];
+        }
+
+        return atLeast[count] - atLeast[count + 1];
+    }
+
     /// <summary>The set of these candidates.</summary>
     public static CandidateSet Of(params ReadOnlySpan<Candidate> candidates)
     {

@@ -23,6 +23,12 @@ public readonly record struct Chute
     /// <summary>The 27 cells of the chute.</summary>
     public CellSet Cells => Geometry.ChuteCells[_index];
 
+    /// <summary>The row of a band or the column of a stack, 0 to 2 from the top or left.</summary>
+    internal House Line(int place) => House.Unchecked(IsBand ? _index * 3 + place : 9 + (_index - 3) * 3 + place);
+
+    /// <summary>The block, 0 to 2 from the left or top.</summary>
+    internal House Block(int place) => House.Unchecked(IsBand ? 18 + _index * 3 + place : 18 + place * 3 + _index - 3);
+
     /// <summary>The chute with this index.</summary>
     /// <param name="index">0 to 5: bands, then stacks.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="index"/> is not 0 to 5.</exception>

@@ -12,6 +12,9 @@ internal static class Geometry
 
     internal static readonly CellSet[] Peers = [.. Enumerable.Range(0, Cell.Count).Select(PeersAt)];
 
+    // The order in which houses are looked at for singles: a block is taken in at a glance, a line must be followed.
+    internal static readonly House[] BlocksFirst = [.. HouseSet.Blocks, .. HouseSet.Lines];
+
     // Cell indices of each house in reading order: 27 x 9.
     internal static readonly byte[] HouseCellIndex =
         [.. Enumerable.Range(0, House.Count).SelectMany(h => Enumerable.Range(0, 9).Select(p => (byte)CellIndex(h, p)))];

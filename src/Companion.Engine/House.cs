@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Companion.Engine;
 
 /// <summary>One of the 27 houses: a row, column or block. The default value is row 1.</summary>
@@ -60,6 +62,18 @@ public readonly record struct House : IComparable<House>
     }
 
     internal static House Unchecked(int index) => new(index);
+
+    /// <summary>The cell at this place in reading order, 0 to 8.</summary>
+    internal Cell CellAt(int place) => Cell.Unchecked(Geometry.HouseCellIndex[_index * 9 + place]);
+
+    /// <summary>The cells at these places: bit p for place p, as <see cref="CellSet.PlacesIn"/> gives them.</summary>
+    internal CellSet CellsAt(int places)
+    {
+        var cells = CellSet.Empty;
+        for (; places != 0; places &= places - 1)
+            cells = cells.With(CellAt(BitOperations.TrailingZeroCount(places)));
+        return cells;
+    }
 
     /// <summary>Reads <c>r4</c>, <c>c7</c> or <c>b2</c>; upper case is taken too.</summary>
     /// <param name="text">What to read.</param>

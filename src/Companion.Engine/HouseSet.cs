@@ -17,6 +17,11 @@ public readonly record struct HouseSet : IReadOnlyCollection<House>
     /// <summary>All 27 houses.</summary>
     public static HouseSet All => new((1u << House.Count) - 1);
 
+    // The layout of House: 18 lines, then nine blocks.
+    internal static HouseSet Lines => new((1u << 18) - 1);
+
+    internal static HouseSet Blocks => All - Lines;
+
     internal uint Bits => _bits;
 
     /// <summary>How many houses it holds, 0 to 27.</summary>

@@ -9,7 +9,26 @@ public sealed class Ladder
     private Ladder(ImmutableArray<IRule> rules) => Rules = rules;
 
     /// <summary>The ladder as it ships: every rule there is, once.</summary>
-    public static Ladder Standard { get; } = new([new NakedSingle()]);
+    public static Ladder Standard { get; } = new(
+    [
+        new FullHouse(),
+        new HiddenSingle(),
+        new NakedSingle(),
+        new Pointing(),
+        new Claiming(),
+        new TwoBlockClaiming(),
+        new NakedPair(),
+        new HiddenPair(),
+        new NakedTriple(),
+        new HiddenTriple(),
+        new XWing(),
+        new XYWing(),
+        new XYZWing(),
+        new Swordfish(),
+        new NakedQuad(),
+        new HiddenQuad(),
+        new Jellyfish(),
+    ]);
 
     /// <summary>The rules, easiest first.</summary>
     public ImmutableArray<IRule> Rules { get; }

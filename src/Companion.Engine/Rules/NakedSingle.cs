@@ -2,14 +2,21 @@ using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules;
 
-/// <summary>
-/// Naked single. Finds every open cell in which one candidate is left. Why it holds: a cell holds a digit, and every other is
-/// gone. All instances: one for each such cell.
+/// <summary>Naked single. Finds an open cell with one candidate left, and places it.</summary>
+/// <remarks>
+/// <para>Why it holds: a cell holds a digit, and the eight others are gone from it.</para>
 /// <code>
-/// . . . | . 5 .      r1c1 sees 2 3 4 6 7 8 9 and 5:
-/// r1c1 can only be 1.
+/// # . . | . 5 .      The cell # sees 2 3 4 6 7 8 9 and 5:
+/// . 2 3 | . . .      only 1 is left for it.
+/// 4 . 6 | . . .
+/// ------+------
+/// 7 . . | . . .
+/// 8 . . | . . .
+/// 9 . . | . . .
 /// </code>
-/// </summary>
+/// <para>All of them: one for each such cell, in reading order. It rests on the eight absent candidates of the cell.</para>
+/// <para>Source: common practice.</para>
+/// </remarks>
 public sealed class NakedSingle : IRule
 {
     /// <inheritdoc/>
@@ -18,11 +25,9 @@ public sealed class NakedSingle : IRule
     /// <inheritdoc/>
     public void Find(Board board, Findings found)
     {
-        foreach (var cell in board.Open)
+        foreach (var cell in board.CellsWith(1))
         {
             var digits = board[cell];
-            if (digits.Count != 1)
-                continue;
             var more = found.Add(new Deduction
             {
                 Rule = Id,
