@@ -1,0 +1,103 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>Says digits, cells, houses and lists of them, either aloud (<c>row five column three</c>) or in short (<c>r5c3</c>).</summary>
+internal sealed class Names(Phrases phrases, bool spoken)
+{
+    internal Filling Digits(DigitSet digits) => List([.. digits.Select(digit => Number(digit.Value))]);
+
+    /// <summary>The cells in this order, aloud gathered by row or column: <c>row one columns two and five</c>.</summary>
+    internal Filling Cells(IReadOnlyCollection<Cell> cells) => new(cells.Count, joint =>
+    {
+        if (!spoken)
+            return string.Join(phrases.Word("lists.comma"), cells);
+        var byRow = cells.GroupBy(cell => cell.Row).ToList();
+        var byColumn = cells.GroupBy(cell => cell.Column).ToList();
+        var gathered = byRow.Count <= byColumn.Count
+            ? byRow.ConvertAll(row => InLine([.. row], "cells.in-row", joint))
+            : byColumn.ConvertAll(column => InLine([.. column], "cells.in-column", joint));
+        return Join(gathered, joint, clear: gathered.Count < cells.Count);
+    });
+
+    /// <summary>The cells where their house was just named: <c>columns two and five</c> after <c>in row one</c>.</summary>
+    internal Filling CellsWithin(HouseSet houses, IReadOnlyCollection<Cell> cells)
+    {
+        if (!spoken || houses.Count != 1 || !houses.First.IsLine)
+            return Cells(cells);
+        return Houses(houses.First.Kind == HouseKind.Row
+            ? HouseSet.Of([.. cells.Select(cell => House.Column(cell.Column))])
+            : HouseSet.Of([.. cells.Select(cell => House.Row(cell.Row))]));
+    }
+
+    /// <summary>The houses, gathered by kind: <c>rows two and seven</c>, <c>row one and block one</c>.</summary>
+    internal Filling Houses(HouseSet houses) => new(houses.Count, joint =>
+    {
+        var kinds = houses.GroupBy(house => house.Kind).Select(kind => OfKind(kind.Key, [.. kind.Select(house => house.Number)], joint));
+        return Join([.. kinds], joint);
+    });
+
+    /// <summary>What houses of one kind are called: <c>row</c> or <c>rows</c>; nothing where there are no houses.</summary>
+    internal Filling Noun(HouseSet houses, bool one) =>
+        Filling.One(houses.IsEmpty ? "" : phrases.Word(PhraseNames.NounOf(houses.First.Kind, one)));
+
+    internal string Region(Region region)
+    {
+        if (region.House is { } house)
+            return Houses(HouseSet.Of(house)).Text(Joint.And);
+        var chute = region.Chute!.Value;
+        return phrases.Word($"{(chute.IsBand ? "bands" : "stacks")}.{chute.Number}");
+    }
+
+    /// <summary>What is placed, removed or gone: <c>five and eight come out of row one column five</c>.</summary>
+    /// <param name="phrase">The last part of the name of the phrase.</param>
+    /// <param name="candidates">The candidates; not empty.</param>
+    internal string Statement(string phrase, in CandidateSet candidates)
+    {
+        var template = phrases[$"conclusions.{phrase}.{(spoken ? "spoken" : "written")}"];
+        var statements = CandidateGroup.Gather(candidates).ConvertAll(group => template.Fill(new Dictionary<string, Filling>
+        {
+            ["digits"] = Digits(group.Digits),
+            ["cells"] = Cells(group.Cells),
+        }));
+        return spoken ? Join(statements, Joint.And, clear: true) : string.Join(phrases.Word("lists.semicolon"), statements);
+    }
+
+    /// <summary>Two statements in one.</summary>
+    internal string Both(string first, string second) => Join([first, second], Joint.And, clear: true);
+
+    private string Number(int number) => spoken ? phrases.Word($"digits.{number}") : number.ToString();
+
+    private Filling List(List<string> items) => new(items.Count, joint => Join(items, joint));
+
+    private string InLine(List<Cell> cells, string phrase, Joint joint) => phrases[cells.Count == 1 ? "cells.one" : phrase].Fill(
+        new Dictionary<string, Filling>
+        {
+            ["row"] = Filling.One(Number(cells[0].Row)),
+            ["column"] = Filling.One(Number(cells[0].Column)),
+            ["rows"] = Filling.One(Join(cells.ConvertAll(cell => Number(cell.Row)), joint)),
+            ["columns"] = Filling.One(Join(cells.ConvertAll(cell => Number(cell.Column)), joint)),
+        });
+
+    private string OfKind(HouseKind kind, List<int> numbers, Joint joint) =>
+        phrases[numbers.Count == 1 ? "houses.one" : "houses.several"].Fill(new Dictionary<string, Filling>
+        {
+            ["kind"] = Filling.One(phrases.Word(PhraseNames.NounOf(kind, one: true))),
+            ["kinds"] = Filling.One(phrases.Word(PhraseNames.NounOf(kind, one: false))),
+            ["number"] = Filling.One(Number(numbers[0])),
+            ["numbers"] = Filling.One(Join(numbers.ConvertAll(Number), joint)),
+        });
+
+    // Clear: the members hold "and" themselves, so that even two need a comma between.
+    private string Join(List<string> items, Joint joint, bool clear = false)
+    {
+        if (items.Count <= 1)
+            return string.Concat(items);
+        var last = phrases.Word((joint, clear) switch
+        {
+            (Joint.And, false) => "lists.and",
+            (Joint.And, true) => "lists.comma-and",
+            (_, false) => "lists.or",
+            (_, true) => "lists.comma-or",
+        });
+        return string.Join(phrases.Word("lists.comma"), items.SkipLast(1)) + last + items[^1];
+    }
+}

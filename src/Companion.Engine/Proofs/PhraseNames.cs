@@ -1,0 +1,71 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>The phrases that every phrase file must have, and the slots that each may use.</summary>
+/// <remarks>
+/// The phrases of a lower grade have no slot for what belongs to a higher one, so that no file can give it away.
+/// </remarks>
+internal static class PhraseNames
+{
+    private static readonly string[] NoSlot = [];
+
+    private static readonly string[] PatternSlots =
+    [
+        "digits", "cells", "places", "houses", "house-kind", "house-kinds", "cover", "cover-kind", "cover-kinds", "pivot", "pincers",
+    ];
+
+    private static readonly string[] ProofSlots =
+    [
+        .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit", "conclusion",
+    ];
+
+    private static readonly string[] CandidateSlots = ["digits", "cells"];
+
+    /// <summary>The phrases outside the rules.</summary>
+    internal static IReadOnlyDictionary<string, string[]> General { get; } = new Dictionary<string, string[]>(Words())
+    {
+        ["cells.one"] = ["row", "column"],
+        ["cells.in-row"] = ["row", "columns"],
+        ["cells.in-column"] = ["column", "rows"],
+        ["houses.one"] = ["kind", "number"],
+        ["houses.several"] = ["kinds", "numbers"],
+        ["hints.where.spoken"] = ["region"],
+        ["hints.where.written"] = ["region"],
+        ["hints.what.spoken"] = ["rule"],
+        ["hints.what.written"] = ["rule"],
+        ["hints.why.written"] = ["pattern", "conclusion"],
+        ["hints.unseen.spoken"] = ["gone"],
+        ["hints.unseen.written"] = ["gone"],
+        ["conclusions.places.spoken"] = CandidateSlots,
+        ["conclusions.places.written"] = CandidateSlots,
+        ["conclusions.removes.spoken"] = CandidateSlots,
+        ["conclusions.removes.written"] = CandidateSlots,
+        ["conclusions.gone.spoken"] = CandidateSlots,
+        ["conclusions.gone.written"] = CandidateSlots,
+    };
+
+    /// <summary>The phrases of each rule, by the last part of their names.</summary>
+    internal static IReadOnlyDictionary<string, string[]> OfRule { get; } = new Dictionary<string, string[]>
+    {
+        ["name"] = NoSlot,
+        ["a-name"] = NoSlot,
+        ["explanation"] = NoSlot,
+        ["which"] = PatternSlots,
+        ["caption"] = PatternSlots,
+        ["why"] = ProofSlots,
+    };
+
+    private static Dictionary<string, string[]> Words()
+    {
+        string[] names =
+        [
+            .. Digit.All.Select(digit => $"digits.{digit}"),
+            .. Enumerable.Range(1, 3).SelectMany(number => new[] { $"bands.{number}", $"stacks.{number}" }),
+            .. Enum.GetValues<HouseKind>().SelectMany(kind => new[] { NounOf(kind, one: true), NounOf(kind, one: false) }),
+            "lists.and", "lists.or", "lists.comma", "lists.comma-and", "lists.comma-or", "lists.semicolon",
+        ];
+        return names.ToDictionary(name => name, _ => NoSlot);
+    }
+
+    /// <summary>The name of the phrase for one house or for several houses of a kind.</summary>
+    internal static string NounOf(HouseKind kind, bool one) => $"houses.{kind.ToString().ToLowerInvariant()}{(one ? "" : "s")}";
+}

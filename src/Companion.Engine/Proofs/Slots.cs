@@ -1,0 +1,38 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>Fills the slots of a rule's phrases.</summary>
+internal static class Slots
+{
+    /// <summary>What a pattern fills: all that a grade 3 hint may say.</summary>
+    internal static Dictionary<string, Filling> Of(Pattern pattern, Names names) => new()
+    {
+        ["digits"] = names.Digits(pattern.Digits),
+        ["cells"] = names.Cells([.. pattern.Cells.Select(cell => cell.Cell)]),
+        ["places"] = names.CellsWithin(pattern.Houses, [.. pattern.Cells.Select(cell => cell.Cell)]),
+        ["houses"] = names.Houses(pattern.Houses),
+        ["house-kind"] = names.Noun(pattern.Houses, one: true),
+        ["house-kinds"] = names.Noun(pattern.Houses, one: false),
+        ["cover"] = names.Houses(pattern.Cover),
+        ["cover-kind"] = names.Noun(pattern.Cover, one: true),
+        ["cover-kinds"] = names.Noun(pattern.Cover, one: false),
+        ["pivot"] = names.Cells(pattern.In(Role.Pivot)),
+        ["pincers"] = names.Cells(pattern.In(Role.Pincer)),
+    };
+
+    /// <summary>What a whole deduction fills: its pattern, and for a wing what each digit of it does.</summary>
+    internal static Dictionary<string, Filling> Of(Deduction deduction, Names names)
+    {
+        var pattern = Pattern.Of(deduction);
+        var slots = Of(pattern, names);
+        if (pattern.In(Role.Pincer) is not [var first, var second])
+            return slots;
+        var firstDigits = deduction.Digits - deduction.RestsOn[first];
+        var secondDigits = deduction.Digits - deduction.RestsOn[second];
+        slots["first-pincer"] = names.Cells([first]);
+        slots["second-pincer"] = names.Cells([second]);
+        slots["first-digit"] = names.Digits(firstDigits - secondDigits);
+        slots["second-digit"] = names.Digits(secondDigits - firstDigits);
+        slots["shared-digit"] = names.Digits(firstDigits & secondDigits);
+        return slots;
+    }
+}

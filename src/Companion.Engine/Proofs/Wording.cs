@@ -1,0 +1,88 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>Puts deductions into words: hints of each grade, conclusions, names of rules.</summary>
+/// <param name="phrases">The phrases to make sentences from.</param>
+public sealed class Wording(Phrases phrases)
+{
+    private readonly Names _spoken = new(phrases, spoken: true);
+    private readonly Names _written = new(phrases, spoken: false);
+
+    /// <summary>The spoken name of a rule, such as <c>naked pair</c>.</summary>
+    /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
+    public string NameOf(RuleId rule) => phrases[rule, "name"].Text;
+
+    /// <summary>Why the rule holds, in one sentence about no board in particular.</summary>
+    /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
+    public string Explain(RuleId rule) => phrases[rule, "explanation"].Text;
+
+    /// <summary>The four hints that a deduction gives.</summary>
+    /// <param name="board">The board on which it was found; the region to look at depends on what is open there.</param>
+    /// <param name="deduction">The deduction.</param>
+    /// <exception cref="ArgumentException">There are no phrases for its rule.</exception>
+    public Hints HintsFor(Board board, Deduction deduction)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        ArgumentNullException.ThrowIfNull(deduction);
+        return new(Where(WhereToLook.Find(board, deduction)), What(deduction.Rule), Which(deduction), Why(deduction));
+    }
+
+    /// <summary>What follows from a deduction, without why: <c>Five comes out of row one column five.</c></summary>
+    /// <param name="deduction">The deduction.</param>
+    public Saying Conclusion(Deduction deduction)
+    {
+        ArgumentNullException.ThrowIfNull(deduction);
+        return new(Sentence.Capitalize(Follows(deduction, _spoken) + "."), Follows(deduction, _written));
+    }
+
+    /// <summary>Says that a deduction rests on candidates that viewers cannot see to be gone.</summary>
+    /// <param name="candidates">The candidates; not empty.</param>
+    /// <exception cref="ArgumentException">There are none.</exception>
+    public Saying Unseen(in CandidateSet candidates)
+    {
+        if (candidates.IsEmpty)
+            throw new ArgumentException("There is nothing that viewers cannot see.", nameof(candidates));
+        return Say("hints.unseen", "gone", _spoken.Statement("gone", candidates), _written.Statement("gone", candidates));
+    }
+
+    private WhereHint Where(Region region) => new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
+
+    private WhatHint What(RuleId rule)
+    {
+        var name = phrases[rule, "a-name"].Text;
+        return new(rule, NameOf(rule), Say("hints.what", "rule", name, name));
+    }
+
+    private WhichHint Which(Deduction deduction)
+    {
+        var pattern = Pattern.WithoutConclusion(deduction);
+        var spoken = phrases[deduction.Rule, "which"].Fill(Slots.Of(pattern, _spoken));
+        return new(pattern, new(Sentence.Capitalize(spoken), Caption(deduction)));
+    }
+
+    private WhyHint Why(Deduction deduction)
+    {
+        var slots = Slots.Of(deduction, _spoken);
+        slots["conclusion"] = Filling.One(Follows(deduction, _spoken));
+        var written = phrases["hints.why.written"].Fill(new Dictionary<string, Filling>
+        {
+            ["pattern"] = Filling.One(Caption(deduction)),
+            ["conclusion"] = Filling.One(Follows(deduction, _written)),
+        });
+        return new(deduction, new(Sentence.Capitalize(phrases[deduction.Rule, "why"].Fill(slots)), written));
+    }
+
+    private string Caption(Deduction deduction) =>
+        phrases[deduction.Rule, "caption"].Fill(Slots.Of(Pattern.WithoutConclusion(deduction), _written));
+
+    private Saying Say(string phrase, string slot, string spoken, string written) => new(
+        Sentence.Capitalize(phrases[$"{phrase}.spoken"].Fill(new Dictionary<string, Filling> { [slot] = Filling.One(spoken) })),
+        phrases[$"{phrase}.written"].Fill(new Dictionary<string, Filling> { [slot] = Filling.One(written) }));
+
+    private static string Follows(Deduction deduction, Names names)
+    {
+        if (deduction.Removes.IsEmpty)
+            return deduction.Places.IsEmpty ? "" : names.Statement("places", deduction.Places);
+        var removes = names.Statement("removes", deduction.Removes);
+        return deduction.Places.IsEmpty ? removes : names.Both(names.Statement("places", deduction.Places), removes);
+    }
+}
