@@ -109,6 +109,9 @@ public readonly record struct CellSet : IReadOnlyCollection<Cell>
         return index < 18 ? ColumnPlaces(index - 9) : BlockPlaces(index - 18);
     }
 
+    /// <summary>The cells of a band, 0 to 2, that are in the set: bit 9r + c for row r and column c of the band, 0-based.</summary>
+    internal uint Band(int band) => (uint)(band < 2 ? _upper >> (band * 27) : _lower) & 0x7FF_FFFF;
+
     private int ColumnPlaces(int column)
     {
         const ulong Column = 1ul | 1ul << 9 | 1ul << 18 | 1ul << 27 | 1ul << 36 | 1ul << 45;

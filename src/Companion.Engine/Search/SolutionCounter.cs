@@ -1,44 +1,49 @@
 namespace Companion.Engine.Search;
 
-/// <summary>Counts and finds the ways to fill a board by exhaustive search: the uniqueness check.</summary>
+/// <summary>Counts and finds the ways to fill a board by exhaustive search: the uniqueness check. Safe on any thread.</summary>
 public static class SolutionCounter
 {
-    /// <summary>How many solutions the board has, counted up to a limit.</summary>
-    /// <param name="board">The board; only its standing candidates are used.</param>
+    /// <summary>How many solutions the board has, counted up to a limit. Allocates nothing.</summary>
+    /// <param name="board">The board; only its digits and standing candidates are used.</param>
     /// <param name="limit">Where counting stops; 2 answers "exactly one?".</param>
     /// <returns>0 to <paramref name="limit"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is less than 1.</exception>
-    public static int Count(Board board, int limit = 2) => Find(board, limit).Count;
+    public static int Count(Board board, int limit = 2)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        return Walk(Position.Of(board), limit, found: null);
+    }
+
+    /// <summary>How many solutions there are with these givens, counted up to a limit. Allocates nothing.</summary>
+    /// <param name="givens">81 characters, row by row: <c>1</c> to <c>9</c>; any other is an empty cell.</param>
+    /// <param name="limit">Where counting stops; 2 answers "exactly one?".</param>
+    /// <returns>0 to <paramref name="limit"/>; 0 also where a digit stands twice in a house.</returns>
+    /// <exception cref="ArgumentException">There are not 81 characters.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is less than 1.</exception>
+    public static int Count(ReadOnlySpan<char> givens, int limit = 2)
+    {
+        if (givens.Length != Cell.Count)
+            throw new ArgumentException($"A grid has {Cell.Count} cells and this has {givens.Length}.", nameof(givens));
+        return Walk(Position.Of(givens), limit, found: null);
+    }
 
     /// <summary>The solutions of the board, up to a limit.</summary>
-    /// <param name="board">The board; only its standing candidates are used.</param>
+    /// <param name="board">The board; only its digits and standing candidates are used.</param>
     /// <param name="limit">How many are wanted at most.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is less than 1.</exception>
     public static IReadOnlyList<Solution> Find(Board board, int limit = 2)
     {
         ArgumentNullException.ThrowIfNull(board);
-        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         var found = new List<Solution>();
-        Walk(board, limit, found);
+        Walk(Position.Of(board), limit, found);
         return found;
     }
 
-    private static void Walk(Board board, int limit, List<Solution> found)
+    private static int Walk(Position position, int limit, List<Solution>? found)
     {
-        if (board.IsFull)
-        {
-            found.Add(new Solution(board.ToString()));
-            return;
-        }
-
-        if (!board.DeadCells.IsEmpty)
-            return;
-        var cell = board.Open.MinBy(cell => board[cell].Count);
-        foreach (var digit in board[cell])
-        {
-            Walk(board.Place(new(cell, digit)), limit, found);
-            if (found.Count >= limit)
-                return;
-        }
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        var walk = new SolutionWalk(limit, found);
+        walk.From(ref position);
+        return walk.Met;
     }
 }

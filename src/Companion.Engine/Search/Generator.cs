@@ -1,0 +1,68 @@
+namespace Companion.Engine.Search;
+
+/// <summary>Makes puzzles of our own: a full grid from a seed, then givens taken away while the solution stays the only one.</summary>
+public static class Generator
+{
+    /// <summary>Makes a puzzle.</summary>
+    /// <param name="seed">Any number; equal seeds and options make equal puzzles, on every machine.</param>
+    /// <param name="options">What kind; the defaults where null.</param>
+    public static Puzzle Make(ulong seed, GeneratorOptions? options = null)
+    {
+        options ??= new();
+        var dice = new Dice(seed);
+        return Puzzle.Parse(TakeAway(FillGrid(dice), dice, options));
+    }
+
+    // Cells in random order, each with a random digit of those that still lead to a full grid. Every grid can come, but not each
+    // is as likely as the next.
+    private static string FillGrid(Dice dice)
+    {
+        var board = Board.Blank;
+        foreach (var cell in Shuffled(CellSet.All, dice))
+        {
+            foreach (var digit in Shuffled(board[cell], dice))
+            {
+                var next = board.Place(new(cell, digit));
+                if (SolutionCounter.Count(next, limit: 1) == 0)
+                    continue;
+                board = next;
+                break;
+            }
+        }
+
+        return board.ToString();
+    }
+
+    // One try for each cell is enough: a given that cannot go now cannot go later, when there are fewer.
+    private static string TakeAway(string grid, Dice dice, GeneratorOptions options)
+    {
+        var givens = grid.ToCharArray();
+        var clues = Cell.Count;
+        foreach (var cell in Shuffled(CellSet.All, dice))
+        {
+            if (clues <= options.Clues)
+                break;
+            var partner = options.Symmetric ? Cell.Count - 1 - cell.Index : cell.Index;
+            if (givens[cell.Index] == BoardText.Blank)
+                continue;
+            givens[cell.Index] = givens[partner] = BoardText.Blank;
+            if (SolutionCounter.Count(givens) == 1)
+            {
+                clues -= partner == cell.Index ? 1 : 2;
+                continue;
+            }
+
+            givens[cell.Index] = grid[cell.Index];
+            givens[partner] = grid[partner];
+        }
+
+        return new(givens);
+    }
+
+    private static T[] Shuffled<T>(IReadOnlyCollection<T> items, Dice dice)
+    {
+        var shuffled = items.ToArray();
+        dice.Shuffle<T>(shuffled);
+        return shuffled;
+    }
+}

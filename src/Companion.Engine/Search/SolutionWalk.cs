@@ -1,0 +1,33 @@
+namespace Companion.Engine.Search;
+
+/// <summary>One exhaustive walk over the ways to fill a position, depth first, until enough have been met.</summary>
+/// <param name="wanted">How many solutions end the walk.</param>
+/// <param name="found">Where they are kept, or null to count them only.</param>
+internal struct SolutionWalk(int wanted, List<Solution>? found)
+{
+    /// <summary>How many solutions have been met.</summary>
+    internal int Met { get; private set; }
+
+    /// <summary>Walks on from a position, which is used up.</summary>
+    internal void From(ref Position position)
+    {
+        while (position.Narrow(out var counts))
+        {
+            if (!counts.HasOpen)
+            {
+                Met++;
+                found?.Add(position.ToSolution());
+                return;
+            }
+
+            // Either the candidate is true, or it is false: the two parts have no solution in common and miss none.
+            var candidate = position.Choose(counts);
+            var part = position;
+            part.Take(candidate);
+            From(ref part);
+            if (Met == wanted)
+                return;
+            position.Strike(candidate);
+        }
+    }
+}
