@@ -32,6 +32,10 @@ internal sealed record Pattern(
             : pattern with { Cells = [] };
     }
 
+    /// <summary>The digits of the pattern where they stand as candidates in its cells.</summary>
+    internal CandidateSet StandingOn(Board board) =>
+        board.Candidates & CandidateSet.Of(CellSet.Of([.. Cells.Select(cell => cell.Cell)]), Digits);
+
     /// <summary>The cells of the pattern that do this, in the order in which they are said.</summary>
     internal List<Cell> In(Role role) => [.. Cells.Where(cell => cell.Role == role).Select(cell => cell.Cell)];
 

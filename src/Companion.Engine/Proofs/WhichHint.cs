@@ -9,8 +9,12 @@ namespace Companion.Engine.Proofs;
 /// </summary>
 public sealed class WhichHint : Hint
 {
-    internal WhichHint(Pattern pattern, Saying words)
-        : base(words) => (Cells, Digits, Houses, Cover, Links) = pattern;
+    internal WhichHint(Pattern pattern, CandidateSet candidates, Saying words)
+        : base(words)
+    {
+        (Cells, Digits, Houses, Cover, Links) = pattern;
+        Candidates = candidates;
+    }
 
     /// <inheritdoc/>
     public override Grade Grade => Grade.Which;
@@ -20,6 +24,9 @@ public sealed class WhichHint : Hint
 
     /// <summary>The digits of the pattern.</summary>
     public DigitSet Digits { get; }
+
+    /// <summary>The digits of the pattern where they stand as candidates in its cells.</summary>
+    public CandidateSet Candidates { get; }
 
     /// <summary>The houses that the pattern is about.</summary>
     public HouseSet Houses { get; }

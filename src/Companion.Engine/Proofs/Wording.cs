@@ -23,7 +23,8 @@ public sealed class Wording(Phrases phrases)
     {
         ArgumentNullException.ThrowIfNull(board);
         ArgumentNullException.ThrowIfNull(deduction);
-        return new(Where(WhereToLook.Find(board, deduction)), What(deduction.Rule), Which(deduction), Why(deduction));
+        var region = WhereToLook.Find(board, deduction);
+        return new(Where(region), What(region, deduction.Rule), Which(board, deduction), Why(board, deduction));
     }
 
     /// <summary>What follows from a deduction, without why: <c>Five comes out of row one column five.</c></summary>
@@ -46,20 +47,20 @@ public sealed class Wording(Phrases phrases)
 
     private WhereHint Where(Region region) => new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
 
-    private WhatHint What(RuleId rule)
+    private WhatHint What(Region region, RuleId rule)
     {
         var name = phrases[rule, "a-name"].Text;
-        return new(rule, NameOf(rule), Say("hints.what", "rule", name, name));
+        return new(region, rule, NameOf(rule), Say("hints.what", "rule", name, name));
     }
 
-    private WhichHint Which(Deduction deduction)
+    private WhichHint Which(Board board, Deduction deduction)
     {
         var pattern = Pattern.WithoutConclusion(deduction);
         var spoken = phrases[deduction.Rule, "which"].Fill(Slots.Of(pattern, _spoken));
-        return new(pattern, new(Sentence.Capitalize(spoken), Caption(deduction)));
+        return new(pattern, pattern.StandingOn(board), new(Sentence.Capitalize(spoken), Caption(deduction)));
     }
 
-    private WhyHint Why(Deduction deduction)
+    private WhyHint Why(Board board, Deduction deduction)
     {
         var slots = Slots.Of(deduction, _spoken);
         slots["conclusion"] = Filling.One(Follows(deduction, _spoken));
@@ -68,7 +69,8 @@ public sealed class Wording(Phrases phrases)
             ["pattern"] = Filling.One(Caption(deduction)),
             ["conclusion"] = Filling.One(Follows(deduction, _written)),
         });
-        return new(deduction, new(Sentence.Capitalize(phrases[deduction.Rule, "why"].Fill(slots)), written));
+        var spoken = phrases[deduction.Rule, "why"].Fill(slots);
+        return new(deduction, Pattern.Of(deduction).StandingOn(board), new(Sentence.Capitalize(spoken), written));
     }
 
     private string Caption(Deduction deduction) =>
