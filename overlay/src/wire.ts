@@ -1,0 +1,193 @@
+/** The types that cross the wire, both ways. The server's own types are the C# records of the same names. */
+
+/** `r4c7` */
+export type CellName = string;
+
+export interface CandidateName {
+  cell: CellName;
+  /** 1 to 9 */
+  digit: number;
+}
+
+/** Where the board lies in the picture of a scene, as fractions of the overlay's width and height. */
+export interface Frame {
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+}
+
+export interface Credit {
+  title: string;
+  setter: string;
+  link: string;
+}
+
+/** In board units: the board is 9 by 9 and a cell 1 by 1. Drawn in order, the lowest first. */
+export type Shape =
+  | { kind: 'house'; x: number; y: number; width: number; height: number }
+  | { kind: 'cell'; x: number; y: number; isSecond: boolean; tab: string }
+  | {
+      kind: 'link';
+      x1: number;
+      y1: number;
+      x2: number;
+      y2: number;
+      bendX: number;
+      bendY: number;
+      isStrong: boolean;
+    }
+  | { kind: 'mark'; x: number; y: number; digit: number }
+  | { kind: 'slash'; x: number; y: number; digit: number }
+  | { kind: 'lozenge'; x: number; y: number; digit: number };
+
+export interface Picture {
+  shapes: Shape[];
+  caption: string;
+}
+
+/** What is on air is read by everybody who sees the stage: nothing computed stands here. */
+export interface StageCell {
+  digit: number | null;
+  isGiven: boolean;
+  cellMark: number[] | null;
+  blockMarks: number[];
+  struck: number[];
+}
+
+export interface DeskCell extends StageCell {
+  /** Candidates of the known board. */
+  candidates: number[];
+}
+
+export type WatchKind =
+  | 'houseBroken'
+  | 'wrongDigit'
+  | 'wrongStrike'
+  | 'staleMark'
+  | 'freeDigit'
+  | 'easierOpen'
+  | 'airOutdated';
+
+export interface WatchNote {
+  kind: WatchKind;
+  text: string;
+  cells: CellName[];
+  /** ISO 8601, or null. */
+  since: string | null;
+  /** How many entries ago it began. */
+  entries: number;
+}
+
+export interface OpenDeduction {
+  id: string;
+  rule: string;
+  name: string;
+  short: string;
+  sentence: string;
+  seconds: number;
+  cells: { cell: CellName; role: string }[];
+  digits: number[];
+  places: CandidateName[];
+  removes: CandidateName[];
+  unseen: CandidateName[];
+  first: string | null;
+  since: number;
+}
+
+/** 1 where, 2 what, 3 which, 4 why. */
+export type Grade = 1 | 2 | 3 | 4;
+
+export interface Cue {
+  deduction: OpenDeduction;
+  grade: Grade;
+  hints: { where: string; what: string; which: string; why: string };
+  /** The whole deduction, for the preview on the presenter's own board. */
+  picture: Picture;
+}
+
+export interface Scene {
+  name: string;
+  frame: Frame;
+}
+
+export interface DeskView {
+  sequence: number;
+  role: 'presenter' | 'coHost';
+  credit: Credit;
+  cells: DeskCell[];
+  writing: CellName[];
+  undo: string | null;
+  redo: string | null;
+  watch: WatchNote[];
+  standby: Cue | null;
+  onAir: Cue | null;
+  coHostMayAir: boolean;
+  scenes: Scene[];
+  shownFrame: string | null;
+}
+
+export interface NextView {
+  sequence: number;
+  blocked: string | null;
+  deductions: OpenDeduction[];
+}
+
+export interface OverlayView {
+  sequence: number;
+  frame: Frame;
+  showsFrame: boolean;
+  grade: Grade | null;
+  picture: Picture | null;
+}
+
+export interface StageView {
+  sequence: number;
+  credit: Credit;
+  cells: StageCell[];
+  grade: Grade | null;
+  picture: Picture | null;
+}
+
+/** The answer to everything that a page asks for. */
+export interface Reply {
+  /** In one plain sentence, or null where it was done. */
+  refusal: string | null;
+  /** The number of the state after it. */
+  sequence: number;
+}
+
+/** What the server calls on a page. A whole view each time: a lost one is healed by the next. */
+export interface DeskPushes {
+  Desk: (view: DeskView) => void;
+  Next: (view: NextView) => void;
+}
+
+export interface OverlayPushes {
+  Overlay: (view: OverlayView) => void;
+  Stage: (view: StageView) => void;
+}
+
+/** What a panel may ask for at `/hubs/desk`. Co-hosts are refused the entries. */
+export interface DeskMethods {
+  LoadPuzzle: (grid: string, title: string, setter: string, link: string) => Reply;
+  PlaceDigit: (cell: CellName, digit: number) => Reply;
+  EraseCells: (cells: CellName[]) => Reply;
+  ToggleBlockMark: (cells: CellName[], digit: number) => Reply;
+  ToggleCellMark: (cells: CellName[], digit: number) => Reply;
+  ToggleStrike: (cells: CellName[], digit: number) => Reply;
+  SettleMarks: () => Reply;
+  Undo: () => Reply;
+  Redo: () => Reply;
+  ClearGrid: () => Reply;
+  MarkUsed: (id: string) => Reply;
+  StandBy: (id: string) => Reply;
+  StandDown: () => Reply;
+  NextGrade: () => Reply;
+  PreviousGrade: () => Reply;
+  ClearAir: () => Reply;
+  AllowCoHostOnAir: (allowed: boolean) => Reply;
+  PlaceFrame: (scene: string, frame: Frame) => Reply;
+  ForgetScene: (scene: string) => Reply;
+  ShowFrame: (scene: string | null) => Reply;
+}

@@ -1,0 +1,11 @@
+using Companion.Engine;
+
+namespace Companion.Session.Views;
+
+/// <summary>One cell as it is on air: what the presenter wrote, and nothing that is computed.</summary>
+/// <param name="Digit">The digit, or null.</param>
+/// <param name="IsGiven">Whether the digit was given.</param>
+/// <param name="CellMark">The candidate list written in the cell, or null where none is written.</param>
+/// <param name="BlockMarks">Digits written as block marks.</param>
+/// <param name="Struck">Candidates that the presenter struck.</param>
+public sealed record StageCell(Digit? Digit, bool IsGiven, DigitSet? CellMark, DigitSet BlockMarks, DigitSet Struck);

@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+using Companion.Engine.Proofs;
+using Companion.Session.State;
+
+namespace Companion.Session.Views;
+
+/// <summary>What the stage may know: the board as the presenter writes it, and what is on air.</summary>
+/// <param name="Sequence">Number of the state it shows.</param>
+/// <param name="Credit">Title, setter and link of the puzzle.</param>
+/// <param name="Cells">The 81 cells, row by row.</param>
+/// <param name="OnAir">The hint on air, of the type of its grade, or null.</param>
+public sealed record StageView(long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, IHint? OnAir);

@@ -1,0 +1,26 @@
+namespace Companion.Session.Views;
+
+/// <summary>What a warning is about, most urgent first.</summary>
+public enum WatchKind
+{
+    /// <summary>A digit stands twice in a house, or a cell has no candidate left.</summary>
+    HouseBroken,
+
+    /// <summary>A digit disagrees with the only solution.</summary>
+    WrongDigit,
+
+    /// <summary>A strike or mark takes out a candidate of the only solution.</summary>
+    WrongStrike,
+
+    /// <summary>A mark says what the grid no longer allows.</summary>
+    StaleMark,
+
+    /// <summary>A block mark is down to one place: a free digit.</summary>
+    FreeDigit,
+
+    /// <summary>An easier deduction has been open for long while harder ones are worked.</summary>
+    EasierOpen,
+
+    /// <summary>What is on air has been carried out or no longer holds.</summary>
+    AirOutdated,
+}
