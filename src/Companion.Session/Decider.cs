@@ -1,0 +1,46 @@
+using Companion.Session.Air;
+using Companion.Session.Commands;
+using Companion.Session.Entries;
+using Companion.Session.State;
+
+namespace Companion.Session;
+
+/// <summary>Turns commands into events. Pure: the same state, command and time give the same decision.</summary>
+public static class Decider
+{
+    /// <summary>What comes of a command.</summary>
+    /// <param name="state">The state that the command meets.</param>
+    /// <param name="command">What is wanted. Whether the one who wants it may is the caller's question.</param>
+    /// <param name="now">The session's clock.</param>
+    /// <exception cref="ArgumentException">The command is of a kind that nobody decides.</exception>
+    public static Decision Decide(SessionState state, Command command, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(command);
+        return command switch
+        {
+            LoadPuzzle load => PuzzleRequests.Load(load, now),
+            PlaceFrame place => SceneRequests.Place(state, place, now),
+            ForgetScene forget => SceneRequests.Forget(state, forget, now),
+            ShowFrame show => SceneRequests.Show(state, show, now),
+            AllowCoHostOnAir allow => AirRequests.Allow(state, allow, now),
+            StandDown => AirRequests.StandDown(state, now),
+            ClearAir => AirRequests.Clear(state, now),
+            SettleMarks => MarkRequests.Settle(state, now),
+            _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),
+            PlaceDigit place => DigitRequests.Place(state, place, now),
+            EraseCells erase => DigitRequests.Erase(state, erase, now),
+            ClearGrid => DigitRequests.Clear(state, now),
+            ToggleBlockMark toggle => MarkRequests.Block(state, toggle, now),
+            ToggleCellMark toggle => MarkRequests.List(state, toggle, now),
+            ToggleStrike toggle => MarkRequests.Strike(state, toggle, now),
+            Undo => HistoryRequests.Undo(state, now),
+            Redo => HistoryRequests.Redo(state, now),
+            StandBy standBy => AirRequests.StandBy(state, standBy, now),
+            NextGrade => AirRequests.Next(state, now),
+            PreviousGrade => AirRequests.Previous(state, now),
+            MarkUsed used => AirRequests.Use(state, used, now),
+            _ => throw new ArgumentException($"Nobody decides {command}.", nameof(command)),
+        };
+    }
+}

@@ -1,0 +1,102 @@
+using Companion.Engine;
+using Companion.Engine.Proofs;
+using Companion.Session.Entries;
+using Companion.Session.Events;
+using Companion.Session.State;
+
+namespace Companion.Session;
+
+/// <summary>Turns events into states. Pure, and never throws on a log that <see cref="Decider"/> led to.</summary>
+public static class Evolver
+{
+    /// <summary>The state after an event.</summary>
+    /// <param name="state">The state before it.</param>
+    /// <param name="happened">The event.</param>
+    public static SessionState Evolve(SessionState state, Event happened)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(happened);
+        var next = happened switch
+        {
+            PuzzleLoaded loaded => Load(state, loaded),
+            EntryUndone => Undo(state),
+            EntryRedone => Redo(state),
+            MarksSettled => state with { Writing = CellSet.Empty },
+            StoodBy by => state with { Standby = Chosen.In(state, by.Deduction) },
+            StoodDown => state with { Standby = null },
+            PutOnAir put => Show(state, put),
+            AirCleared => state with { OnAir = null },
+            DeductionUsed used => Use(state, used.Deduction),
+            CoHostOnAirAllowed allowed => state with { CoHostMayAir = allowed.Allowed },
+            FramePlaced placed => state with { Scenes = state.Scenes.Place(placed.Scene, placed.Frame) },
+            SceneForgotten forgotten => Forget(state, forgotten.Scene),
+            FrameShown shown => state with { ShownFrame = shown.Scene },
+            _ => Enter(state, happened),
+        };
+        return next with { Sequence = state.Sequence + 1 };
+    }
+
+    private static SessionState Enter(SessionState state, Event entry)
+    {
+        var (grid, writing) = EntryEffects.Apply(state.Grid, state.Writing, entry);
+        return Make(state, entry) with { Grid = grid, Writing = writing };
+    }
+
+    // Before the first puzzle there is nothing that an undo could go back to.
+    private static SessionState Load(SessionState state, PuzzleLoaded loaded)
+    {
+        var next = state.Grid.Puzzle is null ? state : Make(state, loaded);
+        var loading = state.Loadings + 1;
+        var credit = new Credit(loaded.Title, loaded.Setter, loaded.Link);
+        return OffAir(next) with
+        {
+            Loadings = loading,
+            Grid = Grid.Of(Puzzle.Parse(loaded.Grid), loading, credit),
+            Writing = CellSet.Empty,
+        };
+    }
+
+    private static SessionState Make(SessionState state, Event entry)
+    {
+        var number = state.Entries + 1;
+        var step = new Step(number, entry, EntryLabels.Of(entry), state.Grid, state.Writing);
+        return state with { Entries = number, History = state.History.Make(step) };
+    }
+
+    private static SessionState Undo(SessionState state) =>
+        state.History.Last is { } last ? GoTo(state, last, state.History.Undo(state.Grid, state.Writing)) : state;
+
+    private static SessionState Redo(SessionState state) =>
+        state.History.Next is { } next ? GoTo(state, next, state.History.Redo(state.Grid, state.Writing)) : state;
+
+    // What is on air belongs to the puzzle: it stays through the entries of one, and goes with it.
+    private static SessionState GoTo(SessionState state, Step step, History history)
+    {
+        var kept = step.Grid.Loading == state.Grid.Loading ? state : OffAir(state);
+        return kept with { Grid = step.Grid, Writing = step.Writing, History = history, Entries = state.Entries + 1 };
+    }
+
+    private static SessionState OffAir(SessionState state) => state with { Standby = null, OnAir = null };
+
+    // Whoever sees why has been told all of it.
+    private static SessionState Show(SessionState state, PutOnAir put)
+    {
+        // A grade further is about the same board as the grade before.
+        var chosen = new[] { state.OnAir?.Chosen, state.Standby }.FirstOrDefault(chosen => put.Deduction.Equals(chosen?.Deduction))
+            ?? Chosen.In(state, put.Deduction);
+        var next = state with { OnAir = new(chosen, put.Grade) };
+        return put.Grade == Grade.Why ? Use(next, put.Deduction) : next;
+    }
+
+    private static SessionState Use(SessionState state, Deduction deduction)
+    {
+        var used = UsedDeduction.On(state.Grid, deduction);
+        return state.Used.Contains(used) ? state : state with { Used = state.Used.Add(used) };
+    }
+
+    private static SessionState Forget(SessionState state, string scene) => state with
+    {
+        Scenes = state.Scenes.Forget(scene),
+        ShownFrame = state.ShownFrame == scene ? null : state.ShownFrame,
+    };
+}

@@ -1,0 +1,53 @@
+using Companion.Engine;
+
+namespace Companion.Session.State;
+
+/// <summary>
+/// All that a session knows. Made by <see cref="Evolver"/> from the events alone, so that a replayed log gives an equal state.
+/// Immutable, compared by value.
+/// </summary>
+public sealed record SessionState
+{
+    private SessionState()
+    {
+    }
+
+    /// <summary>Before the first event: no puzzle, nothing on air.</summary>
+    public static SessionState Initial { get; } = new();
+
+    /// <summary>How many events led here.</summary>
+    public long Sequence { get; init; }
+
+    /// <summary>How many entries were made, undos and redos among them.</summary>
+    public int Entries { get; init; }
+
+    /// <summary>How many puzzles were loaded.</summary>
+    public int Loadings { get; init; }
+
+    /// <summary>What the presenter has written.</summary>
+    public Grid Grid { get; init; } = Grid.Blank;
+
+    /// <summary>Cells whose candidate lists are being written and do not count yet.</summary>
+    public CellSet Writing { get; init; }
+
+    /// <summary>What can be undone and made again.</summary>
+    public History History { get; init; } = History.Empty;
+
+    /// <summary>Deductions said, shown in full or used, of every puzzle loaded, in order.</summary>
+    public ValueArray<UsedDeduction> Used { get; init; }
+
+    /// <summary>What stands by, or null.</summary>
+    public Chosen? Standby { get; init; }
+
+    /// <summary>What is on air, or null.</summary>
+    public Cue? OnAir { get; init; }
+
+    /// <summary>Whether co-hosts may put things on air; at first they may not.</summary>
+    public bool CoHostMayAir { get; init; }
+
+    /// <summary>The scenes of the broadcast.</summary>
+    public Scenes Scenes { get; init; } = Scenes.Initial;
+
+    /// <summary>The scene whose frame is shown on its overlay while it is being placed, or null.</summary>
+    public string? ShownFrame { get; init; }
+}

@@ -1,0 +1,25 @@
+namespace Companion.Session.Tests;
+
+/// <summary>Puzzles that the tests play.</summary>
+internal static class Puzzles
+{
+    /// <summary>The easy example of the code that goes with Russell and Norvig's textbook; naked singles alone solve it.</summary>
+    public const string Easy = """
+        ..3.2.6..
+        9..3.5..1
+        ..18.64..
+        ..81.29..
+        7.......8
+        ..67.82..
+        ..26.95..
+        8..2.3..9
+        ..5.1.3..
+        """;
+
+    /// <summary>Its solution, as the same code prints it.</summary>
+    public const string EasySolution =
+        "483921657967345821251876493548132976729564138136798245372689514814253769695417382";
+
+    /// <summary>"A hard Sudoku puzzle which causes branching", from the examples of the GLPK manual.</summary>
+    public const string Hard = "1....7.9..3..2...8..96..5....53..9...1..8...26....4...3......1..4......7..7...3..";
+}

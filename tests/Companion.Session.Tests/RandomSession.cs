@@ -1,0 +1,86 @@
+using Companion.Engine;
+using Companion.Engine.Rules;
+using Companion.Session.Commands;
+
+namespace Companion.Session.Tests;
+
+/// <summary>Sessions as a hasty presenter might play them: sensible, wrong, refused and repeated commands. The seed fixes all.</summary>
+internal sealed class RandomSession
+{
+    private readonly Random _random;
+    private readonly PlayedSession _session;
+
+    private RandomSession(int seed)
+    {
+        _random = new(seed);
+        _session = PlayedSession.Of(seed % 2 == 0 ? Puzzles.Easy : Puzzles.Hard);
+    }
+
+    /// <summary>A session of this many commands after the puzzle is loaded.</summary>
+    /// <param name="seed">The seed.</param>
+    /// <param name="commands">How many.</param>
+    /// <param name="afterEach">Looks at the session after each command.</param>
+    public static PlayedSession Of(int seed, int commands, Action<PlayedSession>? afterEach = null)
+    {
+        var play = new RandomSession(seed);
+        for (var count = 0; count < commands; count++)
+        {
+            play._session.Try(play.Any());
+            afterEach?.Invoke(play._session);
+        }
+
+        return play._session;
+    }
+
+    private Command Any() => _random.Next(100) switch
+    {
+        < 1 => new LoadPuzzle(_random.Next(3) switch { 0 => Puzzles.Easy, 1 => Puzzles.Hard, _ => "no puzzle" }, "", "", ""),
+        < 8 => new PlaceDigit(AnyCell(), AnyDigit()),
+        < 20 => RightDigit(),
+        < 25 => new EraseCells(AnyCells()),
+        < 33 => new ToggleBlockMark(AnyCells(), AnyDigit()),
+        < 48 => new ToggleCellMark(AnyCells(), AnyDigit()),
+        < 54 => new ToggleStrike(AnyCells(), AnyDigit()),
+        < 57 => new SettleMarks(),
+        < 64 => new Undo(),
+        < 68 => new Redo(),
+        < 69 => new ClearGrid(),
+        < 79 => AboutSomethingOpen(),
+        < 87 => new NextGrade(),
+        < 90 => new PreviousGrade(),
+        < 91 => new ClearAir(),
+        < 92 => new StandDown(),
+        < 94 => new AllowCoHostOnAir(_random.Next(2) == 0),
+        < 96 => new PlaceFrame(AnyScene(), new(_random.NextDouble(), 0.1, _random.NextDouble(), 0.5)),
+        < 97 => new ForgetScene(AnyScene()),
+        _ => new ShowFrame(_random.Next(3) == 0 ? null : AnyScene()),
+    };
+
+    private Cell AnyCell() => Cell.At(_random.Next(Cell.Count));
+
+    private Digit AnyDigit() => Digit.Of(_random.Next(1, 10));
+
+    private string AnyScene() => _random.Next(2) == 0 ? "main" : "close";
+
+    // One to three cells of a block, as presenters choose them.
+    private CellSet AnyCells()
+    {
+        var block = House.Block(_random.Next(1, 10));
+        return CellSet.Of([.. _random.GetItems(block.Cells.ToArray(), _random.Next(1, 4))]);
+    }
+
+    private PlaceDigit RightDigit()
+    {
+        var cell = AnyCell();
+        return new(cell, _session.State.Grid.Puzzle!.Solution[cell]);
+    }
+
+    private Command AboutSomethingOpen()
+    {
+        var open = Scanning.Scan.Of(_session.State, Ladder.Standard, null).Open;
+        if (open.IsEmpty)
+            return new ClearAir();
+        var deduction = open[_random.Next(open.Length)].Deduction;
+        return _random.Next(3) == 0 ? new MarkUsed(deduction) : new StandBy(deduction);
+    }
+}
