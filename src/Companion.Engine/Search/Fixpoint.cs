@@ -1,0 +1,47 @@
+using Companion.Engine.Rules;
+
+namespace Companion.Engine.Search;
+
+/// <summary>
+/// How far some rules get by themselves. Taking out a candidate or placing a digit never takes a deduction of these rules away
+/// without its result coming another way, so where they end does not depend on the order of steps.
+/// </summary>
+public static class Fixpoint
+{
+    /// <summary>The board on which none of the rules finds anything more.</summary>
+    /// <param name="board">Where to start.</param>
+    /// <param name="rules">The rules; those at the front are tried again after each success, so put the cheapest there.</param>
+    /// <exception cref="ArgumentException">The board has no solution, and a rule placed one digit twice in a house.</exception>
+    public static Board Of(Board board, IReadOnlyList<IRule> rules)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        ArgumentNullException.ThrowIfNull(rules);
+        var rule = 0;
+        while (rule < rules.Count)
+        {
+            var found = new Findings();
+            rules[rule].Find(board, found);
+            rule = found.Count == 0 ? rule + 1 : 0;
+            board = ApplyAll(board, found);
+        }
+
+        return board;
+    }
+
+    // Two deductions may say the same, and then the second has nothing left to do.
+    private static Board ApplyAll(Board board, Findings found)
+    {
+        var places = CandidateSet.Empty;
+        var removes = CandidateSet.Empty;
+        foreach (var deduction in found)
+        {
+            places |= deduction.Places;
+            removes |= deduction.Removes;
+        }
+
+        board = removes.IsEmpty ? board : board.Remove(removes);
+        foreach (var candidate in places)
+            board = board.Place(candidate);
+        return board;
+    }
+}
