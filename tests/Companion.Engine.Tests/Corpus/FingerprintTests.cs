@@ -45,7 +45,7 @@ public sealed class FingerprintTests
         text.Append('\n');
     }
 
-    // FNV-1a, 64 bits: Fowler, Noll, Vo, RFC 9923.
+    // FNV-1a, 64 bits (Fowler, Noll, Vo); the constants from memory, but any good mix would do.
     private static ulong Hash(string text)
     {
         var hash = 0xCBF2_9CE4_8422_2325;
