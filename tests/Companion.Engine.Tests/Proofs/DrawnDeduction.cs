@@ -5,8 +5,8 @@ namespace Companion.Engine.Tests.Proofs;
 
 /// <summary>
 /// Reads deductions as <see cref="Deduction.ToString"/> writes them, with the absent candidates that they rest on after
-/// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>r1=5</c> or <c>b1=5</c> the digit in all cells
-/// of the house that are not in the pattern.
+/// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>b1=5</c> the digit in all cells of the house that
+/// are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house.
 /// </summary>
 internal static class DrawnDeduction
 {
@@ -48,9 +48,18 @@ internal static class DrawnDeduction
         };
     }
 
-    private static CandidateSet RestsOn(string word, CellSet pattern) => House.TryParse(word.AsSpan(0, 2), out var house) && word[2] == '='
-        ? CandidateSet.Of(house.Cells - pattern, DigitSet.Parse(word[3..]))
-        : Candidates(word);
+    /// <summary>The candidates of a text as in a deduction; in the cells of a house that are not in the pattern.</summary>
+    internal static CandidateSet Candidates(string text, CellSet pattern) =>
+        text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern));
+
+    private static CandidateSet RestsOn(string word, CellSet pattern)
+    {
+        if (word.IndexOf('=', StringComparison.Ordinal) is var equals && equals == 4 && Cell.TryParse(word.AsSpan(0, 4), out _))
+            return Candidates(word);
+        var houses = word[..equals].Split('-').Select(House.Parse).ToList();
+        var cells = houses.Skip(1).Aggregate(houses[0].Cells - pattern, (rest, house) => rest - house.Cells);
+        return CandidateSet.Of(cells, DigitSet.Parse(word[(equals + 1)..]));
+    }
 
     private static CandidateSet Candidates(string word) => word[5] == '-'
         ? CandidateSet.Of(CellSet.Of(Cell.Parse(word[..4])), ~DigitSet.Parse(word[6..]))

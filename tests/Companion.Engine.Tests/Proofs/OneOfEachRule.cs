@@ -7,19 +7,19 @@ internal static class OneOfEachRule
 {
     internal static IReadOnlyDictionary<string, string> Drawn { get; } = new Dictionary<string, string>
     {
-        // Column 3 is full but for r5c3.
         ["full-house"] = "full-house 7 single r5c3 in r5 places r5c3=7",
         ["hidden-single"] = "hidden-single 7 single r5c3 in r5 places r5c3=7 rests r5=7",
         ["naked-single"] = "naked-single 7 single r5c3 places r5c3=7 rests r5c3=-7",
-        ["pointing"] = "pointing 5 locked r2c1 r2c3 in b1 removes r2c6=5 r2c9=5 rests b1=5",
-        ["claiming"] = "claiming 5 locked r2c1 r2c3 in r2 removes r1c1=5 r3c2=5 rests r2=5",
+        ["pointing"] = "pointing 5 locked r2c1 r2c3 in b1 removes r2c6=5 r2c9=5 rests b1-r2=5",
+        ["claiming"] = "claiming 5 locked r2c1 r2c3 in r2 removes r1c1=5 r3c2=5 rests r2-b1=5",
         ["two-block-claiming"] = """
-            two-block-claiming 5 locked r1c1 r1c2 r3c3 r1c4 r3c5 in b1 b2 removes r1c7=5 r3c8=5 r3c9=5 rests b1=5 b2=5
+            two-block-claiming 5 locked r1c1 r1c2 r3c3 r1c4 r3c5 in b1 b2 removes r1c7=5 r3c8=5 r3c9=5
+            rests b1-r1-r3=5 b2-r1-r3=5
             """,
         ["naked-pair"] = "naked-pair 58 subset r1c1 r1c4 in r1 removes r1c6=5 r1c7=58 rests r1c1=-58 r1c4=-58",
         ["hidden-pair"] = "hidden-pair 58 subset r1c1 r1c4 in r1 removes r1c1=13 r1c4=9 rests r1=58",
         ["naked-triple"] = """
-            naked-triple 258 subset r1c1 r1c4 r1c9 in r1 removes r1c6=5 r1c7=28 rests r1c1=-28 r1c4=-258 r1c9=-58
+            naked-triple 258 subset r1c1 r1c4 r1c9 in r1 removes r1c6=5 r1c7=28 rests r1c1=-258 r1c4=-258 r1c9=-258
             """,
         ["hidden-triple"] = "hidden-triple 258 subset r1c1 r4c1 r9c1 in c1 removes r1c1=1 r4c1=1 r9c1=1 rests c1=258",
         ["x-wing"] = "x-wing 5 base r2c3 r2c8 r7c3 r7c8 in r2 r7 removes r1c3=5 r4c8=5 r9c8=5 rests r2=5 r7=5",
@@ -28,19 +28,40 @@ internal static class OneOfEachRule
             """,
         ["xyz-wing"] = "xyz-wing 258 pivot r5c3 pincer r5c8 r4c1 removes r5c1=8 r5c2=8 rests r5c3=-258 r5c8=-28 r4c1=-58",
         ["swordfish"] = """
-            swordfish 5 base r1c2 r1c5 r4c5 r4c7 r9c2 r9c7 in r1 r4 r9 removes r2c2=5 r6c7=5 rests r1=5 r4=5 r9=5
+            swordfish 5 base r1c2 r1c5 r4c5 r4c7 r9c2 r9c7 in r1 r4 r9 removes r2c2=5 r6c7=5
+            rests r1-c2-c5-c7=5 r4-c2-c5-c7=5 r9-c2-c5-c7=5
             """,
         ["naked-quad"] = """
-            naked-quad 1258 subset r1c1 r1c2 r2c3 r3c3 in b1 removes r1c3=1 r2c2=58 rests r1c1=-12 r1c2=-25 r2c3=-58 r3c3=-18
+            naked-quad 1258 subset r1c1 r1c2 r2c3 r3c3 in b1 removes r1c3=1 r2c2=58
+            rests r1c1=-1258 r1c2=-1258 r2c3=-1258 r3c3=-1258
             """,
         ["hidden-quad"] = """
             hidden-quad 1258 subset r1c1 r1c2 r2c3 r3c3 in b1 removes r1c1=3 r1c2=34 r2c3=3 r3c3=4 rests b1=1258
             """,
         ["jellyfish"] = """
             jellyfish 5 base r1c2 r1c5 r4c5 r4c7 r6c7 r6c9 r9c2 r9c9 in r1 r4 r6 r9 removes r2c2=5 r7c7=5
-            rests r1=5 r4=5 r6=5 r9=5
+            rests r1-c2-c5-c7-c9=5 r4-c2-c5-c7-c9=5 r6-c2-c5-c7-c9=5 r9-c2-c5-c7-c9=5
             """,
     };
 
     internal static IEnumerable<Deduction> All => Drawn.Values.Select(DrawnDeduction.Read);
+
+    /// <summary>The deduction on a board that shows it and nothing else: blank but for what it rests on.</summary>
+    internal static (Board Board, Deduction Deduction) On(string rule)
+    {
+        var deduction = DrawnDeduction.Read(Drawn[rule]);
+        return (rule == "full-house" ? RowFiveButColumnThree : Board.Blank.Remove(deduction.RestsOn), deduction);
+    }
+
+    private static Board RowFiveButColumnThree { get; } = Board.Parse("""
+        .........
+        .........
+        .........
+        .........
+        12.345689
+        .........
+        .........
+        .........
+        .........
+        """);
 }

@@ -1,0 +1,63 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>
+/// Decides whether what a deduction concludes follows from what it names, and from nothing else: its cells, its houses as
+/// wholes, and the absent candidates that it rests on. Knows no rule. So a picture of what is named is enough to follow it.
+/// </summary>
+/// <remarks>
+/// It looks for a way to fill the named cells against the conclusion: each cell with a named digit of which it does not rest on the
+/// absence, or with some digit that is not named; equal digits not in cells that see each other; every named digit somewhere in
+/// every named house. If there is none, the conclusion is forced. All ways are tried.
+/// </remarks>
+public static class ProofChecker
+{
+    /// <summary>Checks a deduction.</summary>
+    /// <param name="board">The board on which it was found.</param>
+    /// <param name="deduction">The deduction.</param>
+    public static ProofVerdict Check(Board board, Deduction deduction)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        ArgumentNullException.ThrowIfNull(deduction);
+        return FaultOf(board, deduction) ?? Search(board, deduction);
+    }
+
+    // What is wrong with it before any search: the board is not as the deduction says.
+    private static ProofVerdict? FaultOf(Board board, Deduction deduction)
+    {
+        var concluded = deduction.Places | deduction.Removes;
+        if (concluded.IsEmpty)
+            return new ProofVerdict.NothingConcluded();
+        foreach (var cell in deduction.PatternCells & board.Filled)
+            return new ProofVerdict.FilledCell(cell);
+        foreach (var candidate in concluded - board.Candidates)
+            return new ProofVerdict.NotStanding(candidate);
+        foreach (var candidate in deduction.RestsOn & board.Candidates | deduction.RestsOn.In(board.Filled))
+            return new ProofVerdict.NotAbsent(candidate);
+        return null;
+    }
+
+    private static ProofVerdict Search(Board board, Deduction deduction)
+    {
+        var world = new NamedWorld(board, deduction);
+        foreach (var candidate in deduction.Places)
+        {
+            if (Judge(world.CanBeWithout(candidate), candidate, isPlacement: true) is { } verdict)
+                return verdict;
+        }
+
+        foreach (var candidate in deduction.Removes)
+        {
+            if (Judge(world.CanBeWith(candidate), candidate, isPlacement: false) is { } verdict)
+                return verdict;
+        }
+
+        return new ProofVerdict.Proven();
+    }
+
+    private static ProofVerdict? Judge(bool? canBeAgainst, Candidate candidate, bool isPlacement) => canBeAgainst switch
+    {
+        false => null,
+        true => new ProofVerdict.NotForced(candidate, isPlacement),
+        null => new ProofVerdict.TooWide(candidate),
+    };
+}

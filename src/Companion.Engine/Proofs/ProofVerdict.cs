@@ -1,0 +1,76 @@
+namespace Companion.Engine.Proofs;
+
+/// <summary>What <see cref="ProofChecker"/> says of a deduction: proven, or the first reason why not.</summary>
+public abstract record ProofVerdict
+{
+    private ProofVerdict()
+    {
+    }
+
+    /// <summary>Whether everything that the deduction concludes follows from what it names.</summary>
+    public virtual bool Holds => false;
+
+    /// <summary>The verdict in one plain English sentence.</summary>
+    public abstract string Sentence { get; }
+
+    /// <summary>Everything concluded follows.</summary>
+    public sealed record Proven : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override bool Holds => true;
+
+        /// <inheritdoc/>
+        public override string Sentence => "What it concludes follows from what it names.";
+    }
+
+    /// <summary>It places nothing and removes nothing.</summary>
+    public sealed record NothingConcluded : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => "It concludes nothing.";
+    }
+
+    /// <summary>A cell of the pattern is not open.</summary>
+    /// <param name="Cell">The cell.</param>
+    public sealed record FilledCell(Cell Cell) : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => $"{Cell} is part of the pattern, yet it is filled.";
+    }
+
+    /// <summary>It rests on the absence of a candidate that is not absent from an open cell.</summary>
+    /// <param name="Candidate">The candidate.</param>
+    public sealed record NotAbsent(Candidate Candidate) : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence =>
+            $"It rests on {Candidate.Digit} being gone from {Candidate.Cell}, where it stands or which is filled.";
+    }
+
+    /// <summary>It places or removes a candidate that does not stand.</summary>
+    /// <param name="Candidate">The candidate.</param>
+    public sealed record NotStanding(Candidate Candidate) : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => $"It concludes about {Candidate.Digit} in {Candidate.Cell}, which does not stand on the board.";
+    }
+
+    /// <summary>A conclusion does not follow: what the deduction names can be filled in against it.</summary>
+    /// <param name="Candidate">The candidate that is placed or removed.</param>
+    /// <param name="IsPlacement">Whether it is placed.</param>
+    public sealed record NotForced(Candidate Candidate, bool IsPlacement) : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => IsPlacement
+            ? $"{Candidate.Cell} need not be {Candidate.Digit}, by what it names."
+            : $"{Candidate.Cell} can still be {Candidate.Digit}, by what it names.";
+    }
+
+    /// <summary>The search was given up, because what the deduction names can be filled in too many ways.</summary>
+    /// <param name="Candidate">The conclusion that was being examined.</param>
+    public sealed record TooWide(Candidate Candidate) : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => $"It names too much to be searched: nothing is known about {Candidate.Digit} in {Candidate.Cell}.";
+    }
+}

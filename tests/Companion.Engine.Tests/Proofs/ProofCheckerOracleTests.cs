@@ -1,0 +1,53 @@
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Tests.Proofs;
+
+public class ProofCheckerOracleTests
+{
+    [Fact]
+    public void The_checker_agrees_with_writing_every_digit_into_every_named_cell()
+    {
+        var (proven, refused) = (0, 0);
+        for (var seed = 0; seed < 5_000; seed++)
+        {
+            var (board, deduction) = RandomClaim(new Random(seed));
+            if ((deduction.Places | deduction.Removes).IsEmpty)
+                continue;
+
+            var holds = ProofChecker.Check(board, deduction).Holds;
+
+            Assert.True(holds == ExhaustiveEnumeration.Follows(board, deduction), $"seed {seed}: {deduction}\n{board}");
+            _ = holds ? proven++ : refused++;
+        }
+
+        // The claims are mixed enough for an answer that is always the same to fail.
+        Assert.InRange(proven, 400, int.MaxValue);
+        Assert.InRange(refused, 400, int.MaxValue);
+    }
+
+    // A few open cells in one corner of a full grid, some of their absent candidates, and a claim that may be right or wrong.
+    private static (Board Board, Deduction Deduction) RandomClaim(Random random)
+    {
+        var corner = House.Row(1).Cells | House.Row(2).Cells | House.Block(1).Cells;
+        var open = CellSet.Of([.. corner.Where(_ => random.NextDouble() < 0.35)]);
+        var board = Board.Parse(string.Concat(CellSet.All.Select(cell => open.Contains(cell) ? "." : TruePositions.TrueDigit(cell).ToString())));
+        var pattern = open.Where(_ => random.NextDouble() < 0.4).Take(4).ToList();
+        House[] corners = [House.Row(1), House.Row(2), House.Block(1)];
+        var houses = HouseSet.Of([.. corners.Where(house => (house.Cells & open).Count <= 4 && random.NextDouble() < 0.4)]);
+        var named = DigitSet.Of([.. Digit.All.Where(_ => random.NextDouble() < 0.35)]);
+        var absent = CandidateSet.Of(open, DigitSet.All) - board.Candidates;
+        var restsOn = CandidateSet.Of([.. absent.Where(_ => random.NextDouble() < 0.9)]);
+        var claim = CandidateSet.Of([.. board.Candidates.Where(_ => random.NextDouble() < 0.1).Take(2)]);
+        var places = random.NextDouble() < 0.5;
+        return (board, new Deduction
+        {
+            Rule = new("own"),
+            Cells = [.. pattern.Select(cell => new PatternCell(cell, Role.Subset))],
+            Houses = houses,
+            Digits = named,
+            RestsOn = restsOn,
+            Places = places ? claim : default,
+            Removes = places ? default : claim,
+        });
+    }
+}

@@ -1,0 +1,166 @@
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Tests.Proofs;
+
+public class ProofCheckerTests
+{
+    public static TheoryData<string> Rules => [.. OneOfEachRule.Drawn.Keys];
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void A_good_deduction_holds(string rule)
+    {
+        var (board, deduction) = OneOfEachRule.On(rule);
+
+        Assert.Equal(new ProofVerdict.Proven(), ProofChecker.Check(board, deduction));
+    }
+
+    // The whole reach of each pattern: nothing that follows is refused and nothing else is proven.
+    [Theory]
+    [InlineData("full-house", "c3=7 b4=7")]
+    [InlineData("hidden-single", "r5c3=-7 c3=7 b4=7")]
+    [InlineData("naked-single", "r5=7 c3=7 b4=7")]
+    [InlineData("pointing", "r2-b1=5")]
+    [InlineData("claiming", "b1-r2=5")]
+    [InlineData("two-block-claiming", "b3-r2=5")]
+    [InlineData("naked-pair", "r1=58")]
+    [InlineData("hidden-pair", "r1c1=-58 r1c4=-58")]
+    [InlineData("naked-triple", "r1=258")]
+    [InlineData("hidden-triple", "r1c1=-258 r4c1=-258 r9c1=-258")]
+    [InlineData("x-wing", "c3=5 c8=5")]
+    [InlineData("xy-wing", "b4-r4-r6-c3=8 b6-r5-r6=8")]
+    [InlineData("xyz-wing", "b4-r4-r6-c3=8")]
+    [InlineData("swordfish", "c2-r1-r4-r9=5 c5-r1-r4-r9=5 c7-r1-r4-r9=5")]
+    [InlineData("naked-quad", "b1=1258")]
+    [InlineData("hidden-quad", "r1c1=-1258 r1c2=-1258 r2c3=-1258 r3c3=-1258")]
+    [InlineData("jellyfish", "c2-r1-r4-r6-r9=5 c5-r1-r4-r6-r9=5 c7-r1-r4-r6-r9=5 c9-r1-r4-r6-r9=5")]
+    public void A_pattern_proves_all_that_it_removes_and_nothing_else(string rule, string removed)
+    {
+        var (board, deduction) = OneOfEachRule.On(rule);
+        var expected = DrawnDeduction.Candidates(removed, deduction.PatternCells) & board.Candidates;
+
+        var proven = board.Candidates.Where(candidate => ProofChecker.Check(board, deduction.Removing(candidate)).Holds);
+
+        Assert.Equal(expected.ToString(), CandidateSet.Of([.. proven]).ToString());
+    }
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void No_absent_candidate_of_a_minimal_pattern_can_be_spared(string rule)
+    {
+        var (_, deduction) = OneOfEachRule.On(rule);
+
+        foreach (var spared in deduction.RestsOn)
+        {
+            var mutant = deduction.RestingOn(deduction.RestsOn.Without(spared));
+            Assert.IsType<ProofVerdict.NotForced>(ProofChecker.Check(Board.Blank.Remove(mutant.RestsOn), mutant));
+        }
+    }
+
+    // A naked subset follows from its cells alone: it names its houses as the place to look.
+    [Theory]
+    [InlineData("full-house")]
+    [InlineData("hidden-single")]
+    [InlineData("pointing")]
+    [InlineData("claiming")]
+    [InlineData("two-block-claiming")]
+    [InlineData("hidden-pair")]
+    [InlineData("hidden-triple")]
+    [InlineData("hidden-quad")]
+    [InlineData("x-wing")]
+    [InlineData("swordfish")]
+    [InlineData("jellyfish")]
+    public void A_house_that_must_hold_the_digit_cannot_be_left_out(string rule)
+    {
+        var (board, deduction) = OneOfEachRule.On(rule);
+
+        foreach (var house in deduction.Houses)
+        {
+            var mutant = deduction.About(deduction.Houses - HouseSet.Of(house), deduction.Digits);
+            Assert.IsType<ProofVerdict.NotForced>(ProofChecker.Check(board, mutant));
+        }
+    }
+
+    // But a naked single follows from its cell alone, whatever digits are named.
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void A_digit_of_the_pattern_cannot_be_another(string rule)
+    {
+        var (board, deduction) = OneOfEachRule.On(rule);
+
+        foreach (var digit in rule == "naked-single" ? DigitSet.Empty : deduction.Digits)
+        {
+            foreach (var other in ~deduction.Digits)
+            {
+                var mutant = deduction.About(deduction.Houses, deduction.Digits.Without(digit).With(other));
+                Assert.IsType<ProofVerdict.NotForced>(ProofChecker.Check(board, mutant));
+            }
+        }
+    }
+
+    [Fact]
+    public void What_the_board_shows_beyond_the_names_does_not_help()
+    {
+        // 7 has one place left in row 5, but the deduction does not rest on its absence from the other cells.
+        var (board, deduction) = OneOfEachRule.On("hidden-single");
+
+        var verdict = ProofChecker.Check(board, deduction.RestingOn(CandidateSet.Empty));
+
+        Assert.Equal(new ProofVerdict.NotForced(Candidate.Parse("r5c3=7"), IsPlacement: true), verdict);
+        Assert.Equal("r5c3 need not be 7, by what it names.", verdict.Sentence);
+    }
+
+    [Fact]
+    public void A_conclusion_may_be_about_a_digit_that_is_not_named()
+    {
+        var (board, pair) = OneOfEachRule.On("hidden-pair");
+        var follows = Candidate.Parse("r1c1=3");
+        var doesNot = Candidate.Parse("r1c2=3");
+
+        Assert.True(ProofChecker.Check(board, pair.Removing(follows)).Holds);
+        Assert.Equal(new ProofVerdict.NotForced(doesNot, IsPlacement: false), ProofChecker.Check(board, pair.Removing(doesNot)));
+    }
+
+    [Fact]
+    public void A_cell_with_one_other_digit_left_is_that_digit()
+    {
+        // r1c1 can be 5 or 9, and r1c2 only 5: so r1c1 is 9, which is no digit of the pattern.
+        var deduction = DrawnDeduction.Read("own 5 single r1c2 r1c1 places r1c1=9 rests r1c2=-5 r1c1=-59");
+        var board = Board.Blank.Remove(deduction.RestsOn);
+
+        Assert.True(ProofChecker.Check(board, deduction).Holds);
+        Assert.False(ProofChecker.Check(board, deduction.RestingOn(deduction.RestsOn.Without(Candidate.Parse("r1c1=8")))).Holds);
+    }
+
+    [Theory]
+    [InlineData("own 5 single r1c1", "It concludes nothing.")]
+    [InlineData("own 5 single r1c1 removes r1c4=5 rests r1c1=6", "It rests on 6 being gone from r1c1, where it stands or which is filled.")]
+    [InlineData("own 5 single r1c1 removes r1c4=5 rests r9c9=5", "It rests on 5 being gone from r9c9, where it stands or which is filled.")]
+    [InlineData("own 5 single r9c9 removes r1c4=5", "r9c9 is part of the pattern, yet it is filled.")]
+    [InlineData("own 5 single r1c1 removes r1c9=3", "It concludes about 3 in r1c9, which does not stand on the board.")]
+    [InlineData("own 5 single r1c1 places r9c9=3", "It concludes about 3 in r9c9, which does not stand on the board.")]
+    [InlineData("own 5 single r1c1 removes r1c4=5", "r1c4 can still be 5, by what it names.")]
+    public void A_refusal_gives_its_reason(string drawn, string reason)
+    {
+        var board = Board.Parse($"{new string('.', 80)}3");
+
+        var verdict = ProofChecker.Check(board, DrawnDeduction.Read(drawn));
+
+        Assert.False(verdict.Holds);
+        Assert.Equal(reason, verdict.Sentence);
+    }
+
+    [Fact]
+    public void Too_wide_a_claim_is_not_called_proven()
+    {
+        // Nine cells for eight digits cannot be filled, but to see it by trial takes more steps than a search is given.
+        var deduction = DrawnDeduction.Read("""
+            own 12345678 subset r1c1 r1c2 r1c3 r1c4 r1c5 r1c6 r1c7 r1c8 r1c9 removes r9c9=1
+            rests r1c1=9 r1c2=9 r1c3=9 r1c4=9 r1c5=9 r1c6=9 r1c7=9 r1c8=9 r1c9=9
+            """);
+
+        var verdict = ProofChecker.Check(Board.Blank.Remove(deduction.RestsOn), deduction);
+
+        Assert.Equal(new ProofVerdict.TooWide(Candidate.Parse("r9c9=1")), verdict);
+    }
+}
