@@ -17,7 +17,7 @@ internal struct Position
         private Vector128<uint> _first;
     }
 
-    /// <summary>The position in which these candidates stand.</summary>
+    /// <summary>The position in which the board's digits and candidates stand.</summary>
     internal static Position Of(Board board)
     {
         var position = default(Position);
@@ -58,49 +58,59 @@ internal struct Position
     /// <returns>Whether the position may have a solution. If it may and no cell is open, it is one.</returns>
     internal bool Narrow(out CellCounts counts)
     {
-        var lone = default(Planes);
-        while (true)
+        Position before;
+        do
         {
+            before = this;
             counts = default;
-            var changed = Vector128<uint>.Zero;
-            var known = Vector128<uint>.Zero;
-            for (var digit = 0; digit < Digit.Count; digit++)
-            {
-                var before = _planes[digit];
-                var places = Plane.Confine(before & ~known);
-                if (places == Vector128<uint>.Zero)
-                    return false;
-                changed |= before ^ places;
-                _planes[digit] = places;
-                lone[digit] = Plane.Lone(places);
-                known |= lone[digit];
-            }
-
-            for (var digit = 0; digit < Digit.Count; digit++)
-            {
-                var before = _planes[digit];
-                var places = before & ~known | lone[digit];
-                changed |= before ^ places;
-                _planes[digit] = places;
+            if (!ConfineDigits(out var known))
+                return false;
+            foreach (var places in _planes)
                 counts.Add(places);
-            }
-
             if (counts.HasDead)
                 return false;
-            var naked = counts.Single & ~known;
-            if (naked != Vector128<uint>.Zero)
-            {
-                for (var digit = 0; digit < Digit.Count; digit++)
-                {
-                    var gone = _planes[digit] & Plane.Seen(_planes[digit] & naked);
-                    changed |= gone;
-                    _planes[digit] ^= gone;
-                }
-            }
-
-            if (changed == Vector128<uint>.Zero)
-                return true;
+            ClearBeside(counts.Single & ~known);
         }
+        while (DiffersFrom(before));
+        return true;
+    }
+
+    // Confines each digit, and keeps a cell whose digit is known from all others: from the next at once, from those before it at
+    // the end.
+    private bool ConfineDigits(out Vector128<uint> known)
+    {
+        var lone = default(Planes);
+        known = Vector128<uint>.Zero;
+        for (var digit = 0; digit < Digit.Count; digit++)
+        {
+            var places = Plane.Confine(_planes[digit] & ~known);
+            if (places == Vector128<uint>.Zero)
+                return false;
+            _planes[digit] = places;
+            lone[digit] = Plane.Lone(places);
+            known |= lone[digit];
+        }
+
+        for (var digit = 0; digit < Digit.Count; digit++)
+            _planes[digit] = _planes[digit] & ~known | lone[digit];
+        return true;
+    }
+
+    // Each of these cells has one candidate left, which goes from all that the cell sees.
+    private void ClearBeside(Vector128<uint> singles)
+    {
+        if (singles == Vector128<uint>.Zero)
+            return;
+        for (var digit = 0; digit < Digit.Count; digit++)
+            _planes[digit] &= ~Plane.Seen(_planes[digit] & singles);
+    }
+
+    private readonly bool DiffersFrom(in Position other)
+    {
+        var difference = Vector128<uint>.Zero;
+        for (var digit = 0; digit < Digit.Count; digit++)
+            difference |= _planes[digit] ^ other._planes[digit];
+        return difference != Vector128<uint>.Zero;
     }
 
     /// <summary>A candidate of a cell with few, to try.</summary>
@@ -118,10 +128,10 @@ internal struct Position
     internal void Take(Candidate candidate)
     {
         var place = Plane.Of(candidate.Cell.Index);
+        var places = _planes[candidate.Digit.Index] & ~Plane.Seen(place);
         for (var digit = 0; digit < Digit.Count; digit++)
             _planes[digit] &= ~place;
-        _planes[candidate.Digit.Index] &= ~Plane.Seen(place);
-        _planes[candidate.Digit.Index] |= place;
+        _planes[candidate.Digit.Index] = places;
     }
 
     /// <summary>Supposes that the candidate is false.</summary>

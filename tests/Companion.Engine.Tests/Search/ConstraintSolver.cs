@@ -31,8 +31,9 @@ internal static class ConstraintSolver
         var collector = new Collector(isTrue, limit);
         using var solver = new CpSolver { StringParameters = "num_workers:1 enumerate_all_solutions:true" };
         var status = solver.Solve(model, collector);
-        Assert.True(status is CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Infeasible, status.ToString());
-        return collector.Found;
+        return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Infeasible
+            ? collector.Found
+            : throw new InvalidOperationException($"The constraint solver stopped with {status}.");
     }
 
     private static bool Stands(Board board, Cell cell, Digit digit) =>

@@ -1,0 +1,11 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Running;
+using Companion.Benchmarks;
+
+// dotnet run -c Release --project tests/Companion.Benchmarks -- medians            our own table, in half a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
+Console.WriteLine(Puzzles.Description);
+if (args is ["medians"])
+    Medians.Print(Console.Out);
+else
+    BenchmarkSwitcher.FromAssembly(typeof(Uniqueness).Assembly).Run(args, DefaultConfig.Instance.WithArtifactsPath(".artifacts/benchmarks"));
