@@ -3,7 +3,7 @@ namespace Companion.Engine.Proofs;
 /// <summary>Each of some digits in each of some cells: what one clause of a sentence can say.</summary>
 internal readonly record struct CandidateGroup(DigitSet Digits, CellSet Cells)
 {
-    /// <summary>The candidates in as few groups as either gathering gives: equal cells under digits, or equal digits under cells.</summary>
+    /// <summary>The candidates in as few groups as either gathering gives: by digit or by cell.</summary>
     internal static List<CandidateGroup> Gather(CandidateSet candidates)
     {
         var underDigits = candidates.Digits.GroupBy(digit => candidates[digit])

@@ -122,7 +122,7 @@ internal sealed class NamedWorld
 
     /// <summary>How far the filling is.</summary>
     /// <param name="Cells">The named cells.</param>
-    /// <param name="Named">The named digits that each cell can still hold; of a settled cell the one that it holds, or none.</param>
+    /// <param name="Named">The named digits that each cell can still hold; a settled cell has one or none.</param>
     /// <param name="Other">The cells that can hold a digit that is not named.</param>
     /// <param name="Settled">The cells whose digit is chosen.</param>
     private readonly record struct State(CellSet Cells, CandidateSet Named, CellSet Other, CellSet Settled = default)

@@ -1,6 +1,6 @@
 namespace Companion.Engine.Proofs;
 
-/// <summary>Says digits, cells, houses and lists of them, either aloud (<c>row five column three</c>) or in short (<c>r5c3</c>).</summary>
+/// <summary>Says digits, cells, houses and lists of them: aloud (<c>row five column three</c>) or in short (<c>r5c3</c>).</summary>
 internal sealed class Names(Phrases phrases, bool spoken)
 {
     internal Filling Digits(DigitSet digits) => List([.. digits.Select(digit => Number(digit.Value))]);
@@ -31,8 +31,8 @@ internal sealed class Names(Phrases phrases, bool spoken)
     /// <summary>The houses, gathered by kind: <c>rows two and seven</c>, <c>row one and block one</c>.</summary>
     internal Filling Houses(HouseSet houses) => new(houses.Count, joint =>
     {
-        var kinds = houses.GroupBy(house => house.Kind).Select(kind => OfKind(kind.Key, [.. kind.Select(house => house.Number)], joint));
-        return Join([.. kinds], joint);
+        var kinds = houses.GroupBy(house => house.Kind);
+        return Join([.. kinds.Select(kind => OfKind(kind.Key, [.. kind.Select(house => house.Number)], joint))], joint);
     });
 
     /// <summary>What houses of one kind are called: <c>row</c> or <c>rows</c>; nothing where there are no houses.</summary>
@@ -58,11 +58,12 @@ internal sealed class Names(Phrases phrases, bool spoken)
             ["digits"] = Digits(group.Digits),
             ["cells"] = Cells(group.Cells),
         }));
-        return spoken ? Join(statements, Joint.And, clear: true) : string.Join(phrases.Word("lists.semicolon"), statements);
+        return Clauses(statements);
     }
 
-    /// <summary>Two statements in one.</summary>
-    internal string Both(string first, string second) => Join([first, second], Joint.And, clear: true);
+    /// <summary>Statements in one sentence or caption.</summary>
+    internal string Clauses(List<string> statements) =>
+        spoken ? Join(statements, Joint.And, clear: true) : string.Join(phrases.Word("lists.semicolon"), statements);
 
     private string Number(int number) => spoken ? phrases.Word($"digits.{number}") : number.ToString();
 

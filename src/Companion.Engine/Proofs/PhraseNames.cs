@@ -10,7 +10,8 @@ internal static class PhraseNames
 
     private static readonly string[] PatternSlots =
     [
-        "digits", "cells", "places", "houses", "house-kind", "house-kinds", "cover", "cover-kind", "cover-kinds", "pivot", "pincers",
+        "digits", "cells", "places", "pivot", "pincers",
+        "houses", "house-kind", "house-kinds", "cover", "cover-kind", "cover-kinds",
     ];
 
     private static readonly string[] ProofSlots =

@@ -37,7 +37,8 @@ public sealed class Phrases
         var phrases = new Phrases();
         foreach (var (name, text) in Flatten(json, faults))
             phrases.Add(name, text, faults);
-        var wanted = PhraseNames.General.Keys.Concat(rules.SelectMany(rule => PhraseNames.OfRule.Keys.Select(part => Name(rule, part))));
+        var ofRules = rules.SelectMany(rule => PhraseNames.OfRule.Keys.Select(part => Name(rule, part)));
+        var wanted = PhraseNames.General.Keys.Concat(ofRules);
         faults.AddRange(wanted.Where(name => !phrases._templates.ContainsKey(name)).Select(name => $"'{name}' is missing."));
         return faults.Count == 0 ? phrases : throw new FormatException($"The phrases cannot be used: {string.Join(' ', faults)}");
     }
@@ -71,6 +72,7 @@ public sealed class Phrases
         catch (FormatException fault)
         {
             faults.Add($"'{name}': {fault.Message}");
+            _templates.TryAdd(name, Template.Parse("")); // Malformed, but not missing.
         }
     }
 

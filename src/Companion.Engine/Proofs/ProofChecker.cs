@@ -27,11 +27,11 @@ public static class ProofChecker
         var concluded = deduction.Places | deduction.Removes;
         if (concluded.IsEmpty)
             return new ProofVerdict.NothingConcluded();
-        foreach (var cell in deduction.PatternCells & board.Filled)
+        foreach (var cell in (deduction.PatternCells | deduction.RestsOn.Cells) & board.Filled)
             return new ProofVerdict.FilledCell(cell);
         foreach (var candidate in concluded - board.Candidates)
             return new ProofVerdict.NotStanding(candidate);
-        foreach (var candidate in deduction.RestsOn & board.Candidates | deduction.RestsOn.In(board.Filled))
+        foreach (var candidate in deduction.RestsOn & board.Candidates)
             return new ProofVerdict.NotAbsent(candidate);
         return null;
     }

@@ -30,21 +30,20 @@ public abstract record ProofVerdict
         public override string Sentence => "It concludes nothing.";
     }
 
-    /// <summary>A cell of the pattern is not open.</summary>
+    /// <summary>A cell of the pattern, or one of which it says what is gone there, is filled.</summary>
     /// <param name="Cell">The cell.</param>
     public sealed record FilledCell(Cell Cell) : ProofVerdict
     {
         /// <inheritdoc/>
-        public override string Sentence => $"{Cell} is part of the pattern, yet it is filled.";
+        public override string Sentence => $"It is about the candidates of {Cell}, which is filled.";
     }
 
-    /// <summary>It rests on the absence of a candidate that is not absent from an open cell.</summary>
+    /// <summary>It rests on the absence of a candidate that stands.</summary>
     /// <param name="Candidate">The candidate.</param>
     public sealed record NotAbsent(Candidate Candidate) : ProofVerdict
     {
         /// <inheritdoc/>
-        public override string Sentence =>
-            $"It rests on {Candidate.Digit} being gone from {Candidate.Cell}, where it stands or which is filled.";
+        public override string Sentence => $"It rests on {Candidate.Digit} being gone from {Candidate.Cell}, where it stands.";
     }
 
     /// <summary>It places or removes a candidate that does not stand.</summary>
@@ -52,7 +51,7 @@ public abstract record ProofVerdict
     public sealed record NotStanding(Candidate Candidate) : ProofVerdict
     {
         /// <inheritdoc/>
-        public override string Sentence => $"It concludes about {Candidate.Digit} in {Candidate.Cell}, which does not stand on the board.";
+        public override string Sentence => $"It concludes about {Candidate.Digit} in {Candidate.Cell}, which does not stand.";
     }
 
     /// <summary>A conclusion does not follow: what the deduction names can be filled in against it.</summary>
@@ -71,6 +70,6 @@ public abstract record ProofVerdict
     public sealed record TooWide(Candidate Candidate) : ProofVerdict
     {
         /// <inheritdoc/>
-        public override string Sentence => $"It names too much to be searched: nothing is known about {Candidate.Digit} in {Candidate.Cell}.";
+        public override string Sentence => $"It names too much to be searched for {Candidate.Digit} in {Candidate.Cell}.";
     }
 }

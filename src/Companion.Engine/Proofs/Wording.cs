@@ -45,7 +45,8 @@ public sealed class Wording(Phrases phrases)
         return Say("hints.unseen", "gone", _spoken.Statement("gone", candidates), _written.Statement("gone", candidates));
     }
 
-    private WhereHint Where(Region region) => new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
+    private WhereHint Where(Region region) =>
+        new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
 
     private WhatHint What(Region region, RuleId rule)
     {
@@ -82,9 +83,11 @@ public sealed class Wording(Phrases phrases)
 
     private static string Follows(Deduction deduction, Names names)
     {
-        if (deduction.Removes.IsEmpty)
-            return deduction.Places.IsEmpty ? "" : names.Statement("places", deduction.Places);
-        var removes = names.Statement("removes", deduction.Removes);
-        return deduction.Places.IsEmpty ? removes : names.Both(names.Statement("places", deduction.Places), removes);
+        var statements = new List<string>();
+        if (!deduction.Places.IsEmpty)
+            statements.Add(names.Statement("places", deduction.Places));
+        if (!deduction.Removes.IsEmpty)
+            statements.Add(names.Statement("removes", deduction.Removes));
+        return names.Clauses(statements);
     }
 }

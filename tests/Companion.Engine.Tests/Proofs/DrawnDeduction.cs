@@ -50,7 +50,7 @@ internal static class DrawnDeduction
 
     /// <summary>The candidates of a text as in a deduction; in the cells of a house that are not in the pattern.</summary>
     internal static CandidateSet Candidates(string text, CellSet pattern) =>
-        text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern));
+        text.Split(' ').Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern));
 
     private static CandidateSet RestsOn(string word, CellSet pattern)
     {

@@ -18,11 +18,11 @@ internal static class Mutants
         Make(deduction, deduction.Houses, deduction.Digits, deduction.RestsOn, deduction.Places, deduction.Removes.With(candidate));
 
     private static Deduction Make(
-        Deduction deduction, HouseSet houses, DigitSet digits, CandidateSet restsOn, CandidateSet places, CandidateSet removes) => new()
+        Deduction from, HouseSet houses, DigitSet digits, CandidateSet restsOn, CandidateSet places, CandidateSet removes) => new()
         {
-            Rule = deduction.Rule,
-            Cells = deduction.Cells,
-            Links = deduction.Links,
+            Rule = from.Rule,
+            Cells = from.Cells,
+            Links = from.Links,
             Houses = houses,
             Digits = digits,
             RestsOn = restsOn,

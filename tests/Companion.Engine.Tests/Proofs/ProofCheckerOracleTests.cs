@@ -30,7 +30,7 @@ public class ProofCheckerOracleTests
     {
         var corner = House.Row(1).Cells | House.Row(2).Cells | House.Block(1).Cells;
         var open = CellSet.Of([.. corner.Where(_ => random.NextDouble() < 0.35)]);
-        var board = Board.Parse(string.Concat(CellSet.All.Select(cell => open.Contains(cell) ? "." : TruePositions.TrueDigit(cell).ToString())));
+        var board = TruePositions.Opened(open);
         var pattern = open.Where(_ => random.NextDouble() < 0.4).Take(4).ToList();
         House[] corners = [House.Row(1), House.Row(2), House.Block(1)];
         var houses = HouseSet.Of([.. corners.Where(house => (house.Cells & open).Count <= 4 && random.NextDouble() < 0.4)]);

@@ -134,11 +134,11 @@ public class ProofCheckerTests
 
     [Theory]
     [InlineData("own 5 single r1c1", "It concludes nothing.")]
-    [InlineData("own 5 single r1c1 removes r1c4=5 rests r1c1=6", "It rests on 6 being gone from r1c1, where it stands or which is filled.")]
-    [InlineData("own 5 single r1c1 removes r1c4=5 rests r9c9=5", "It rests on 5 being gone from r9c9, where it stands or which is filled.")]
-    [InlineData("own 5 single r9c9 removes r1c4=5", "r9c9 is part of the pattern, yet it is filled.")]
-    [InlineData("own 5 single r1c1 removes r1c9=3", "It concludes about 3 in r1c9, which does not stand on the board.")]
-    [InlineData("own 5 single r1c1 places r9c9=3", "It concludes about 3 in r9c9, which does not stand on the board.")]
+    [InlineData("own 5 single r1c1 removes r1c4=5 rests r1c1=6", "It rests on 6 being gone from r1c1, where it stands.")]
+    [InlineData("own 5 single r1c1 removes r1c4=5 rests r9c9=5", "It is about the candidates of r9c9, which is filled.")]
+    [InlineData("own 5 single r9c9 removes r1c4=5", "It is about the candidates of r9c9, which is filled.")]
+    [InlineData("own 5 single r1c1 removes r1c9=3", "It concludes about 3 in r1c9, which does not stand.")]
+    [InlineData("own 5 single r1c1 places r9c9=3", "It concludes about 3 in r9c9, which does not stand.")]
     [InlineData("own 5 single r1c1 removes r1c4=5", "r1c4 can still be 5, by what it names.")]
     public void A_refusal_gives_its_reason(string drawn, string reason)
     {

@@ -21,7 +21,8 @@ public class SayingTests
     [InlineData("There is an X-wing to be found.", 7)]
     [InlineData("Either way - and that is all - it goes.", 8)]
     [InlineData("", 0)]
-    public void Words_are_counted_as_they_are_spoken(string spoken, int words) => Assert.Equal(words, new Saying(spoken, "").WordCount);
+    public void Words_are_counted_as_they_are_spoken(string spoken, int words) =>
+        Assert.Equal(words, new Saying(spoken, "").WordCount);
 
     [Fact]
     public void A_speaker_says_150_words_a_minute_unless_told_otherwise()

@@ -11,14 +11,17 @@ internal static class TruePositions
 
     internal static Digit TrueDigit(Cell cell) => Digit.Of(Full[cell.Index] - '0');
 
+    /// <summary>The full grid with these cells open.</summary>
+    internal static Board Opened(CellSet open) =>
+        Board.Parse(string.Concat(CellSet.All.Select(cell => open.Contains(cell) ? "." : TrueDigit(cell).ToString())));
+
     internal static IEnumerable<Board> Of(int count, int seed)
     {
         var random = new Random(seed);
         for (var made = 0; made < count; made++)
         {
             var (filled, struck) = (random.Next(10, 60) / 100.0, random.Next(0, 80) / 100.0);
-            var grid = new string([.. Full.Select(digit => random.NextDouble() < filled ? digit : BoardText.Blank)]);
-            var board = Board.Parse(grid);
+            var board = Opened(CellSet.Of([.. CellSet.All.Where(_ => random.NextDouble() >= filled)]));
             yield return board.Remove(CandidateSet.Of([.. board.Candidates.Where(candidate =>
                 candidate.Digit != TrueDigit(candidate.Cell) && random.NextDouble() < struck)]));
         }
