@@ -26,7 +26,7 @@ public static class Evolver
             StoodDown => state with { Standby = null },
             PutOnAir put => Show(state, put),
             AirCleared => state with { OnAir = null },
-            DeductionUsed used => Use(state, used.Deduction),
+            DeductionUsed used => Use(state, Grounded.On(state.Grid, used.Deduction)),
             CoHostOnAirAllowed allowed => state with { CoHostMayAir = allowed.Allowed },
             FramePlaced placed => state with { Scenes = state.Scenes.Place(placed.Scene, placed.Frame) },
             SceneForgotten forgotten => Forget(state, forgotten.Scene),
@@ -85,14 +85,11 @@ public static class Evolver
         var chosen = new[] { state.OnAir?.Chosen, state.Standby }.FirstOrDefault(chosen => put.Deduction.Equals(chosen?.Deduction))
             ?? Chosen.In(state, put.Deduction);
         var next = state with { OnAir = new(chosen, put.Grade) };
-        return put.Grade == Grade.Why ? Use(next, put.Deduction) : next;
+        return put.Grade == Grade.Why ? Use(next, chosen.Grounded) : next;
     }
 
-    private static SessionState Use(SessionState state, Deduction deduction)
-    {
-        var used = UsedDeduction.On(state.Grid, deduction);
-        return state.Used.Contains(used) ? state : state with { Used = state.Used.Add(used) };
-    }
+    private static SessionState Use(SessionState state, Grounded used) =>
+        state.Used.Contains(used) ? state : state with { Used = state.Used.Add(used) };
 
     private static SessionState Forget(SessionState state, string scene) => state with
     {

@@ -37,7 +37,7 @@ internal static class AirRequests
         state.OnAir is null ? Decision.Nothing : Decision.Of(new AirCleared(now));
 
     public static Decision Use(SessionState state, MarkUsed used, DateTimeOffset now) =>
-        state.Used.Contains(UsedDeduction.On(state.Grid, used.Deduction))
+        state.Used.Contains(Grounded.On(state.Grid, used.Deduction))
             ? Decision.Refuse("This deduction counts as known already.")
             : Decision.Of(new DeductionUsed(now, used.Deduction));
 

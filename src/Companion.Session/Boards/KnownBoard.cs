@@ -17,7 +17,7 @@ public static class KnownBoard
     /// <param name="grid">The grid.</param>
     /// <param name="writing">Cells whose lists are being written and say nothing yet.</param>
     /// <param name="used">The deductions shown, spoken or used, in order.</param>
-    public static Reading<Board> Of(Grid grid, CellSet writing, IEnumerable<UsedDeduction> used)
+    public static Reading<Board> Of(Grid grid, CellSet writing, IEnumerable<Grounded> used)
     {
         var draft = SeenBoard.Draft(grid, writing);
         var seen = Board.Read(draft);
@@ -36,17 +36,16 @@ public static class KnownBoard
     /// <param name="grid">The grid.</param>
     /// <param name="seen">Its seen board.</param>
     /// <param name="used">The deductions shown, spoken or used, in order.</param>
-    public static IEnumerable<(UsedDeduction Used, CandidateSet Gone)> Taken(Grid grid, Board seen, IEnumerable<UsedDeduction> used)
+    public static IEnumerable<(Grounded Used, CandidateSet Gone)> Taken(Grid grid, Board seen, IEnumerable<Grounded> used)
     {
         ArgumentNullException.ThrowIfNull(grid);
         ArgumentNullException.ThrowIfNull(seen);
         ArgumentNullException.ThrowIfNull(used);
-        var digits = grid.Digits;
         var standing = seen.Candidates;
         foreach (var step in used)
         {
             var gone = step.Deduction.Removes & standing;
-            if (gone.IsEmpty || !step.HoldsOn(grid.Loading, digits, standing))
+            if (gone.IsEmpty || !step.HoldsOn(grid, standing))
                 continue;
             standing -= gone;
             yield return (step, gone);

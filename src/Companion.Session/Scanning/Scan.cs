@@ -22,38 +22,42 @@ public static class Scan
         ArgumentNullException.ThrowIfNull(ladder);
         if (previous?.Loading != state.Grid.Loading)
             previous = null;
-        var trail = previous is null ? Trail.Empty : Trail.Of(state, previous);
-        var seen = SeenBoard.Of(state.Grid, state.Writing);
         var known = KnownBoard.Of(state);
+        var blocked = WhyBlocked(state, known);
         return new()
         {
             Sequence = state.Sequence,
             Loading = state.Grid.Loading,
             Entries = state.Entries,
-            Blocked = state.Grid.Puzzle is null ? "Load a puzzle first." : WhyBlocked(known),
+            Blocked = blocked,
             Known = known.Value,
-            Open = state.Grid.Puzzle is not null && seen.IsGood && known.IsGood
-                ? Find(state, seen.Value, known.Value, ladder, previous, cancel)
-                : [],
-            Trail = trail,
+            Open = blocked is null ? Find(state, known.Value!, ladder, previous, cancel) : [],
+            Trail = previous is null ? Trail.Empty : Trail.Of(state, previous),
+            Dependents = Scanning.Dependents.Of(state, ladder, cancel),
         };
     }
 
-    private static string? WhyBlocked(Reading<Board> known) => known.IsGood ? null : known.Faults[0].Sentence;
+    // A board that cannot be filled proves everything: nothing found on it would be worth saying.
+    private static string? WhyBlocked(SessionState state, Reading<Board> known)
+    {
+        if (state.Grid.Puzzle is null)
+            return "Load a puzzle first.";
+        return known.IsGood ? Contradiction.On(known.Value).FirstOrDefault()?.Sentence : known.Faults[0].Sentence;
+    }
 
     private static ImmutableArray<Found> Find(
-        SessionState state, Board seen, Board known, Ladder ladder, ScanResult? previous, CancellationToken cancel)
+        SessionState state, Board known, Ladder ladder, ScanResult? previous, CancellationToken cancel)
     {
-        var taken = KnownBoard.Taken(state.Grid, seen, state.Used).ToList();
         var since = new Dictionary<Deduction, int>();
         foreach (var found in previous?.Open ?? [])
             since[found.Deduction] = found.OpenSince;
-        return [.. ladder.Scan(known, cancel).Select(deduction =>
-        {
-            var unseen = deduction.RestsOn & seen.Candidates;
-            var first = unseen.IsEmpty ? null : taken.First(step => !(step.Gone & unseen).IsEmpty).Used.Deduction;
-            return new Found(
-                deduction, ladder.RungOf(deduction.Rule), unseen, first, since.GetValueOrDefault(deduction, state.Entries));
-        })];
+
+        // The known board is the seen board less some candidates, so that a good one has a good seen board.
+        var supportOf = Support.On(state, SeenBoard.Of(state.Grid, state.Writing).Value!);
+        return [.. ladder.Scan(known, cancel).Select(deduction => new Found(
+            deduction,
+            ladder.RungOf(deduction.Rule),
+            supportOf(deduction),
+            since.GetValueOrDefault(deduction, state.Entries)))];
     }
 }

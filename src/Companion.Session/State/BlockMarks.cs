@@ -27,6 +27,10 @@ public sealed class BlockMarks : IReadOnlyCollection<BlockMark>, IEquatable<Bloc
     /// <summary>The cells with a place of a mark.</summary>
     public CellSet Cells => _marks.Values.Aggregate(CellSet.Empty, (cells, mark) => cells | mark.Places);
 
+    /// <summary>The cells in which the digit is written as a block mark.</summary>
+    public CellSet this[Digit digit] => _marks.Values.Where(mark => mark.Digit == digit)
+        .Aggregate(CellSet.Empty, (cells, mark) => cells | mark.Places);
+
     /// <summary>The digits written as block marks in the cell.</summary>
     public DigitSet In(Cell cell)
     {

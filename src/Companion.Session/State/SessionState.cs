@@ -34,7 +34,7 @@ public sealed record SessionState
     public History History { get; init; } = History.Empty;
 
     /// <summary>Deductions said, shown in full or used, of every puzzle loaded, in order.</summary>
-    public ValueArray<UsedDeduction> Used { get; init; }
+    public ValueArray<Grounded> Used { get; init; }
 
     /// <summary>What stands by, or null.</summary>
     public Chosen? Standby { get; init; }

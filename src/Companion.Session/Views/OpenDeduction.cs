@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Session.Boards;
 
 namespace Companion.Session.Views;
 
@@ -36,23 +37,21 @@ public sealed record OpenDeduction(
     /// <summary>A deduction as it is listed.</summary>
     /// <param name="deduction">The deduction.</param>
     /// <param name="hints">Its hints.</param>
-    /// <param name="unseen">Candidates it rests on that no viewer can see to be gone.</param>
-    /// <param name="first">The deduction that took them out, or null.</param>
+    /// <param name="support">What of its support viewers cannot see.</param>
     /// <param name="since">Number of entries made since it came open.</param>
     /// <param name="voice">The words.</param>
-    internal static OpenDeduction Of(
-        Deduction deduction, Hints hints, CandidateSet unseen, Deduction? first, int since, Voice voice) => new(
-            deduction.ToString(),
-            deduction.Rule,
-            hints.What.Name,
-            hints.Why.Words.Written,
-            hints.Why.Words.Spoken,
-            hints.Why.Words.TimeToSay(voice.Rate).TotalSeconds,
-            deduction.Cells,
-            deduction.Digits,
-            deduction.Places,
-            deduction.Removes,
-            unseen,
-            first?.ToString(),
-            since);
+    internal static OpenDeduction Of(Deduction deduction, Hints hints, Support support, int since, Voice voice) => new(
+        deduction.ToString(),
+        deduction.Rule,
+        hints.What.Name,
+        hints.Why.Words.Written,
+        hints.Why.Words.Spoken,
+        hints.Why.Words.TimeToSay(voice.Rate).TotalSeconds,
+        deduction.Cells,
+        deduction.Digits,
+        deduction.Places,
+        deduction.Removes,
+        support.Unseen,
+        support.First?.ToString(),
+        since);
 }

@@ -27,7 +27,7 @@ public static class PanelViews
             [.. state.Writing],
             state.History.Last?.Label,
             state.History.Next?.Label,
-            Warnings.Of(state, current),
+            Warnings.Of(state, current, voice),
             state.Standby is { } chosen ? Cue(state, current, chosen, Upcoming(state, chosen), voice) : null,
             state.OnAir is { } cue ? Cue(state, current, cue.Chosen, cue.Grade, voice) : null,
             state.CoHostMayAir,
@@ -53,22 +53,16 @@ public static class PanelViews
     }
 
     private static OpenDeduction Listed(Found found, ScanResult scan, Voice voice) => OpenDeduction.Of(
-        found.Deduction,
-        voice.Wording.HintsFor(scan.Known!, found.Deduction),
-        found.Unseen,
-        found.First,
-        scan.Entries - found.OpenSince,
-        voice);
+        found.Deduction, voice.Wording.HintsFor(scan.Known!, found.Deduction), found.Support, scan.Entries - found.OpenSince, voice);
 
     private static CueView Cue(SessionState state, ScanResult? scan, Chosen chosen, Grade grade, Voice voice)
     {
         var hints = voice.Wording.HintsFor(chosen.Board, chosen.Deduction);
+        var seen = SeenBoard.Of(state.Grid, state.Writing).Value;
+        var support = seen is null ? default : Support.On(state, seen)(chosen.Deduction);
         var found = scan?.Open.FirstOrDefault(found => found.Deduction.Equals(chosen.Deduction));
         var since = found is null ? 0 : state.Entries - found.OpenSince;
-        return new(
-            OpenDeduction.Of(chosen.Deduction, hints, found?.Unseen ?? CandidateSet.Empty, found?.First, since, voice),
-            grade,
-            HintTexts.Of(hints));
+        return new(OpenDeduction.Of(chosen.Deduction, hints, support, since, voice), grade, HintTexts.Of(hints));
     }
 
     // The same rule as in AirRequests.Next: what stands by comes first, unless it is what is on air already.

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
@@ -9,6 +10,9 @@ namespace Companion.Session.Events.Storage;
 /// </summary>
 public static class EventText
 {
+    // A log is read by people and programs and is never put into a page: letters of all languages stay themselves.
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     private static readonly Dictionary<Type, EventForm> ByType = EventForms.All.ToDictionary(form => form.Type);
     private static readonly Dictionary<string, EventForm> ByKind = EventForms.All.ToDictionary(form => form.Kind);
 
@@ -19,7 +23,7 @@ public static class EventText
         var form = ByType[happened.GetType()];
         var body = new JsonObject { ["at"] = happened.At.ToString("O") };
         form.Write(happened, body);
-        return new(form.Kind, body.ToJsonString());
+        return new(form.Kind, body.ToJsonString(Plain));
     }
 
     /// <summary>Reads what <see cref="Write"/> wrote, in this version or in any before it.</summary>
