@@ -77,7 +77,7 @@ internal sealed class PlayedSession
 
     public PlayedSession Redo() => Do(new Redo());
 
-    public ScanResult Scan() => Scanned = Scanning.Scan.Of(State, Ladder.Standard, Scanned);
+    public ScanResult Scan() => Scanned = Session.Scanning.Scan.Of(State, Ladder.Standard, Scanned);
 
     public static CellSet Cells(string names) => CellSet.Of([.. names.Split(' ').Select(Cell.Parse)]);
 

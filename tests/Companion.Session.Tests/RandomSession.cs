@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
+using Companion.Session.Scanning;
 
 namespace Companion.Session.Tests;
 
@@ -77,7 +78,7 @@ internal sealed class RandomSession
 
     private Command AboutSomethingOpen()
     {
-        var open = Scanning.Scan.Of(_session.State, Ladder.Standard, null).Open;
+        var open = Scan.Of(_session.State, Ladder.Standard, null).Open;
         if (open.IsEmpty)
             return new ClearAir();
         var deduction = open[_random.Next(open.Length)].Deduction;

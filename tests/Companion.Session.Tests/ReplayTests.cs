@@ -1,3 +1,5 @@
+using Companion.Session.Events;
+
 namespace Companion.Session.Tests;
 
 public sealed class ReplayTests
@@ -43,8 +45,8 @@ public sealed class ReplayTests
             if (session.State.History.Last is null)
                 return;
             var before = session.State;
-            var undone = Evolver.Evolve(before, new Events.EntryUndone(session.Now));
-            var redone = Evolver.Evolve(undone, new Events.EntryRedone(session.Now));
+            var undone = Evolver.Evolve(before, new EntryUndone(session.Now));
+            var redone = Evolver.Evolve(undone, new EntryRedone(session.Now));
 
             Assert.Equal(
                 before with { Sequence = before.Sequence + 2, Entries = before.Entries + 2 },

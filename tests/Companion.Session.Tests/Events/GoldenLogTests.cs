@@ -1,0 +1,45 @@
+using Companion.Engine;
+using Companion.Engine.Proofs;
+using Companion.Session.Events;
+using Companion.Session.Events.Storage;
+using Companion.Session.State;
+
+namespace Companion.Session.Tests.Events;
+
+/// <summary>
+/// Replays <c>golden-log.txt</c>, an event a line: kind, blank, body. It is never edited; a new kind of event is added at its end.
+/// </summary>
+public sealed class GoldenLogTests
+{
+    private static readonly StoredEvent[] Stored = [.. File
+        .ReadLines(Path.Combine(Repository.Root, "tests", "Companion.Session.Tests", "Events", "golden-log.txt"))
+        .Select(line => line.Split(' ', 2))
+        .Select(parts => new StoredEvent(parts[0], parts[1]))];
+
+    [Fact]
+    public void It_leads_to_the_state_that_it_led_to_when_it_was_written()
+    {
+        var state = PlayedSession.Replay(Stored.Select(EventText.Read));
+
+        Assert.Equal(new Credit("Lanterns, No. 12", "made by the companion's own generator", "https://example.org/12"), state.Grid.Credit);
+        Assert.Equal(CandidateSet.Parse("r3c2=6 r3c8=5"), state.Grid.Placed);
+        Assert.Equal(CandidateSet.Parse("r1c3=1 r1c3=3"), state.Grid.CellMarks);
+        Assert.Equal(CandidateSet.Parse("r2c8=1"), state.Grid.Struck);
+        Assert.Equal(
+            new BlockMark(House.Block(1), Digit.Of(9), CellSet.Of(Cell.Parse("r2c1"), Cell.Parse("r2c3")), true),
+            Assert.Single(state.Grid.BlockMarks));
+        Assert.Equal(
+            "claiming 9 locked r2c1 r2c3 in r2 removes r3c2=9 r3c3=9", Assert.Single(state.Used).Deduction.ToString());
+        Assert.Equal(Grade.Why, state.OnAir?.Grade);
+        Assert.Equal(new Frame(0.25, 0.1, 0.45, 0.8), state.Scenes["close"]);
+        Assert.Equal((true, "close"), (state.CoHostMayAir, state.ShownFrame));
+    }
+
+    [Fact]
+    public void It_is_written_as_it_was() => Assert.Equal(Stored, Stored.Select(EventText.Read).Select(EventText.Write));
+
+    [Fact]
+    public void It_holds_every_kind_of_event() => Assert.Equal(
+        typeof(Event).Assembly.GetTypes().Where(type => type.BaseType == typeof(Event)).Select(type => type.Name).Order(),
+        Stored.Select(EventText.Read).Select(happened => happened.GetType().Name).Distinct().Order());
+}
