@@ -36,6 +36,18 @@ public readonly record struct HouseSet : IReadOnlyCollection<House>
         ? House.Unchecked(BitOperations.TrailingZeroCount(_bits))
         : throw new InvalidOperationException("An empty house set has no first house.");
 
+    /// <summary>The cells that lie in at least one of the houses.</summary>
+    public CellSet Cells
+    {
+        get
+        {
+            var cells = CellSet.Empty;
+            foreach (var house in this)
+                cells |= house.Cells;
+            return cells;
+        }
+    }
+
     /// <summary>The set of these houses.</summary>
     public static HouseSet Of(params ReadOnlySpan<House> houses)
     {

@@ -17,7 +17,7 @@ namespace Companion.Engine.Rules;
 /// </code>
 /// <para>
 /// All of them: one for each line and digit, by line (rows, then columns), then by digit. A digit with one place in the line is a
-/// hidden single. It rests on the digit's absence from the other open cells of the line.
+/// hidden single. It rests on the digit's absence from the open cells of the line off the block.
 /// </para>
 /// <para>Source: common practice.</para>
 /// </remarks>

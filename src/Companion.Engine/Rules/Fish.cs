@@ -1,4 +1,4 @@
-using System.Numerics;
+using System.Collections.Immutable;
 using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules;
@@ -11,60 +11,57 @@ internal static class Fish
     /// </summary>
     internal static void Find(RuleId rule, int size, Board board, Findings found)
     {
-        Span<ushort> placesIn = stackalloc ushort[9];
-        Span<TightChoices.Choice> room = stackalloc TightChoices.Choice[TightChoices.Most];
         foreach (var digit in Digit.All)
         {
-            foreach (var kind in (ReadOnlySpan<HouseKind>)[HouseKind.Row, HouseKind.Column])
-            {
-                for (var line = 0; line < 9; line++)
-                    placesIn[line] = (ushort)board[digit].PlacesIn(House.Of(kind, line + 1));
-                foreach (var (bases, covers) in TightChoices.Find(placesIn, size, room))
-                {
-                    var crossing = kind == HouseKind.Row ? HouseKind.Column : HouseKind.Row;
-                    var gone = board[digit] & CellsOf(crossing, covers) - CellsOf(kind, bases);
-                    if (!gone.IsEmpty && !found.Add(Deduce(rule, board, digit, kind, bases, gone)))
-                        return;
-                }
-            }
+            if (!Find(rule, size, board, digit, HouseKind.Row, HouseKind.Column, found)
+                || !Find(rule, size, board, digit, HouseKind.Column, HouseKind.Row, found))
+                return;
         }
     }
 
-    private static Deduction Deduce(RuleId rule, Board board, Digit digit, HouseKind kind, int bases, CellSet gone)
+    private static bool Find(RuleId rule, int size, Board board, Digit digit, HouseKind bases, HouseKind covers, Findings found)
     {
-        Span<CellSet> places = stackalloc CellSet[BitOperations.PopCount((uint)bases)];
-        var houses = HouseSet.Empty;
-        for (var rest = bases; rest != 0; rest &= rest - 1)
+        Span<CellSet> places = stackalloc CellSet[size];
+        Span<ushort> placesIn = stackalloc ushort[9];
+        Span<TightChoices.Choice> room = stackalloc TightChoices.Choice[TightChoices.Most];
+        for (var line = 0; line < 9; line++)
+            placesIn[line] = (ushort)board[digit].PlacesIn(House.Of(bases, line + 1));
+        foreach (var (chosen, union) in TightChoices.Find(placesIn, size, room))
         {
-            var line = House.Of(kind, BitOperations.TrailingZeroCount(rest) + 1);
-            places[houses.Count] = board[digit] & line.Cells;
-            houses = houses.With(line);
+            var (baseLines, coverLines) = (LinesOf(bases, chosen), LinesOf(covers, union));
+            var gone = board[digit] & coverLines.Cells - baseLines.Cells;
+            if (gone.IsEmpty)
+                continue;
+            var next = 0;
+            foreach (var line in baseLines)
+                places[next++] = board[digit] & line.Cells;
+            var more = found.Add(new Deduction
+            {
+                Rule = rule,
+                Cells = PatternCell.Each(Role.Base, places),
+                Houses = baseLines,
+                Digits = DigitSet.Of(digit),
+                Links = StrongLinks(places, digit),
+                RestsOn = CandidateSet.Of(board.Open & baseLines.Cells - coverLines.Cells, digit),
+                Removes = CandidateSet.Of(gone, digit),
+            });
+            if (!more)
+                return false;
         }
 
-        return new()
-        {
-            Rule = rule,
-            Cells = PatternCell.Each(Role.Base, places),
-            Houses = houses,
-            Digits = DigitSet.Of(digit),
-            Links = places.Length == 2 ? [Strong(places[0], digit), Strong(places[1], digit)] : [],
-            RestsOn = CandidateSet.Of((CellsOf(kind, bases) & board.Open) - board[digit], digit),
-            Removes = CandidateSet.Of(gone, digit),
-        };
+        return true;
     }
 
-    // The two base lines of an X-wing have two places each.
-    private static Link Strong(CellSet ends, Digit digit)
+    // The layout of House: rows, then columns.
+    private static HouseSet LinesOf(HouseKind kind, int lines) => new((uint)lines << (int)kind * 9);
+
+    // Only in an X-wing does every base line have two places.
+    private static ImmutableArray<Link> StrongLinks(ReadOnlySpan<CellSet> places, Digit digit) =>
+        places.Length == 2 ? [StrongLink(places[0], digit), StrongLink(places[1], digit)] : [];
+
+    private static Link StrongLink(CellSet ends, Digit digit)
     {
         var from = ends.First;
         return new(new(from, digit), new(ends.Without(from).First, digit), IsStrong: true);
-    }
-
-    private static CellSet CellsOf(HouseKind kind, int lines)
-    {
-        var cells = CellSet.Empty;
-        for (; lines != 0; lines &= lines - 1)
-            cells |= House.Of(kind, BitOperations.TrailingZeroCount(lines) + 1).Cells;
-        return cells;
     }
 }

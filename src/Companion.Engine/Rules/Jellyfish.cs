@@ -25,9 +25,9 @@ namespace Companion.Engine.Rules;
 /// - . . | - . - | . - .
 /// </code>
 /// <para>
-/// All of them: one for each digit and set of base lines, by digit, then rows before columns, then by lines. Every base line
-/// has two or more places, and no two or three of them are an X-wing or swordfish. It rests on the digit's absence from the
-/// other open cells of the base lines.
+/// All of them: one for each digit and set of base lines, by digit, then rows before columns, then by lines. Every base line has
+/// two or more places, and no two or three of them are an X-wing or swordfish. It rests on the digit's absence from the open
+/// cells of the base lines off the cover lines.
 /// </para>
 /// <para>Source: common practice.</para>
 /// </remarks>

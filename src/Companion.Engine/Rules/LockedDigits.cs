@@ -21,7 +21,8 @@ internal static class LockedDigits
                 var others = places.CommonHouses - HouseSet.Of(home);
                 if (others.IsEmpty) // There is never more than one: a block and a line share three cells, two lines one.
                     continue;
-                var gone = board[digit] & others.First.Cells - home.Cells;
+                var other = others.First.Cells;
+                var gone = board[digit] & other - home.Cells;
                 if (gone.IsEmpty)
                     continue;
                 var more = found.Add(new Deduction
@@ -30,7 +31,7 @@ internal static class LockedDigits
                     Cells = PatternCell.Each(Role.Locked, places),
                     Houses = HouseSet.Of(home),
                     Digits = DigitSet.Of(digit),
-                    RestsOn = CandidateSet.Of((home.Cells & board.Open) - places, digit),
+                    RestsOn = CandidateSet.Of(board.Open & home.Cells - other, digit),
                     Removes = CandidateSet.Of(gone, digit),
                 });
                 if (!more)

@@ -17,7 +17,7 @@ namespace Companion.Engine.Rules;
 /// </code>
 /// <para>
 /// All of them: one for each block and digit, by block, then by digit. A digit with one place in the block is a hidden single.
-/// It rests on the digit's absence from the other open cells of the block.
+/// It rests on the digit's absence from the open cells of the block off the line.
 /// </para>
 /// <para>Source: common practice.</para>
 /// </remarks>

@@ -19,8 +19,8 @@ namespace Companion.Engine.Rules;
 /// </code>
 /// <para>
 /// All of them: one for each chute, digit and pair of blocks, by chute (bands, then stacks), digit and third block. Claiming in
-/// the third line, or a hidden single there, removes the same: this is the way to see it from marks in blocks. It rests on
-/// the digit's absence from the other open cells of the two blocks.
+/// the third line, or a single there, removes the same: this is the way to see it from marks in blocks. It rests on
+/// the digit's absence from the open cells of the two blocks in the third line.
 /// </para>
 /// <para>Source: common practice.</para>
 /// </remarks>
@@ -61,7 +61,7 @@ public sealed class TwoBlockClaiming : IRule
                 Cells = PatternCell.Each(Role.Locked, placesInOne, placesInTwo),
                 Houses = HouseSet.Of(one, two),
                 Digits = DigitSet.Of(digit),
-                RestsOn = CandidateSet.Of(((one.Cells | two.Cells) & board.Open) - board[digit], digit),
+                RestsOn = CandidateSet.Of(board.Open & rest.Cells & (one.Cells | two.Cells), digit),
                 Removes = CandidateSet.Of(gone, digit),
             });
             if (!more)

@@ -20,8 +20,9 @@ namespace Companion.Engine.Rules;
 /// . . - | . . . | - . .
 /// </code>
 /// <para>
-/// All of them: one for each digit and set of base lines, by digit, then rows before columns, then by lines. Every base line
-/// has two or more places, so here exactly two. It rests on the digit's absence from the other open cells of the base lines.
+/// All of them: one for each digit and set of base lines, by digit, then rows before columns, then by lines. Every base line has
+/// two or more places, so here exactly two. It rests on the digit's absence from the open cells of the base lines off the cover
+/// lines.
 /// </para>
 /// <para>Source: common practice.</para>
 /// </remarks>

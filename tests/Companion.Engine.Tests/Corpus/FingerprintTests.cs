@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0xC881_5E4A_9F7D_3262;
+    private const ulong Golden = 0x609A_9E82_5626_C17C;
 
     [Fact]
     public void Fingerprint()

@@ -1,0 +1,48 @@
+using Companion.Engine.Rules;
+
+namespace Companion.Engine.Tests.Rules;
+
+public sealed class LadderTests
+{
+    [Fact]
+    public void The_standard_ladder_goes_from_full_house_to_jellyfish() => Assert.Equal(
+        "full-house hidden-single naked-single pointing claiming two-block-claiming naked-pair hidden-pair naked-triple "
+        + "hidden-triple x-wing xy-wing xyz-wing swordfish naked-quad hidden-quad jellyfish",
+        string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));
+
+    [Fact]
+    public void A_rung_is_the_place_of_a_rule_from_the_easiest_up()
+    {
+        Assert.Equal(0, Ladder.Standard.RungOf(new("full-house")));
+        Assert.Equal(16, Ladder.Standard.RungOf(new("jellyfish")));
+        Assert.Throws<ArgumentException>(() => Ladder.Standard.RungOf(new("no-such-rule")));
+    }
+
+    [Fact]
+    public void A_scan_finds_what_each_rule_finds_in_the_order_of_the_ladder()
+    {
+        foreach (var (board, _) in SolvingPath.OwnPositions.Take(200))
+            Assert.Equal(Ladder.Standard.Rules.SelectMany(rule => RuleCheck.Find(rule, board)), RuleCheck.Scan(board));
+    }
+
+    [Fact]
+    public void The_easiest_deduction_is_the_first_of_the_scan_or_none()
+    {
+        foreach (var (board, _) in SolvingPath.OwnPositions.Take(500))
+        {
+            var all = RuleCheck.Scan(board);
+            Assert.Equal(all.Count > 0 ? all[0] : null, Ladder.Standard.Easiest(board));
+        }
+
+        Assert.Null(Ladder.Standard.Easiest(Board.Blank));
+    }
+
+    [Fact]
+    public void A_scan_that_is_cancelled_stops()
+    {
+        using var cancel = new CancellationTokenSource();
+        cancel.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => Ladder.Standard.Scan(Board.Blank, cancel.Token));
+    }
+}

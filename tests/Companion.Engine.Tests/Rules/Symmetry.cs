@@ -1,0 +1,53 @@
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Tests.Rules;
+
+/// <summary>
+/// A change of a grid that no rule may notice: cells and digits move, and whatever held before holds of the moved ones.
+/// </summary>
+/// <param name="Name">What it does.</param>
+/// <param name="MoveCell">Where a cell goes.</param>
+/// <param name="MoveDigit">What a digit becomes.</param>
+internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Digit, Digit> MoveDigit)
+{
+    private const string NewNames = "728164953";
+
+    public static IReadOnlyList<Symmetry> All { get; } =
+    [
+        new("transposed", cell => Cell.Of(cell.Column, cell.Row), digit => digit),
+        new("rotated by 90 degrees", cell => Cell.Of(cell.Column, 10 - cell.Row), digit => digit),
+        new("relabelled", cell => cell, digit => Digit.Of(NewNames[digit.Index] - '0')),
+    ];
+
+    public Board Of(Board board) => Boards.Of(Boards.FilledIn(board).Select(Of), Of(board.Candidates));
+
+    public Deduction Of(Deduction deduction) => new()
+    {
+        Rule = deduction.Rule,
+        Cells = [.. deduction.Cells.Select(part => part with { Cell = MoveCell(part.Cell) })],
+        Houses = HouseSet.Of([.. deduction.Houses.Select(Of)]),
+        Digits = DigitSet.Of([.. deduction.Digits.Select(MoveDigit)]),
+        Links = [.. deduction.Links.Select(link => link with { From = Of(link.From), To = Of(link.To) })],
+        RestsOn = Of(deduction.RestsOn),
+        Places = Of(deduction.Places),
+        Removes = Of(deduction.Removes),
+    };
+
+    /// <summary>A deduction as text in which the order of cells and links does not count.</summary>
+    public static string Unordered(Deduction deduction)
+    {
+        var cells = deduction.Cells.OrderBy(part => part.Role).ThenBy(part => part.Cell);
+        var links = deduction.Links
+            .Select(link => $"{link.IsStrong} {string.Join(' ', new[] { link.From, link.To }.Order())}")
+            .Order(StringComparer.Ordinal);
+        return $"{deduction.Rule} {deduction.Digits} {string.Join(' ', cells)} in {deduction.Houses} "
+            + $"links {string.Join(' ', links)} rests on {deduction.RestsOn} "
+            + $"places {deduction.Places} removes {deduction.Removes}";
+    }
+
+    private Candidate Of(Candidate candidate) => new(MoveCell(candidate.Cell), MoveDigit(candidate.Digit));
+
+    private CandidateSet Of(CandidateSet candidates) => CandidateSet.Of([.. candidates.Select(Of)]);
+
+    private House Of(House house) => CellSet.Of([.. house.Cells.Select(MoveCell)]).CommonHouses.First;
+}
