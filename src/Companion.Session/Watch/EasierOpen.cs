@@ -27,7 +27,7 @@ internal static class EasierOpen
         var entries = state.Entries - passed.OpenSince;
         yield return new(
             WatchKind.EasierOpen,
-            $"{hints.What.Words.Spoken} It has been open for {entries} entries while harder steps were made.",
+            $"An easier step has been open for {entries} entries while harder ones were made: {hints.What.Name}.",
             [.. hints.Where.Region.Cells],
             null,
             entries);
