@@ -1,0 +1,11 @@
+namespace Companion.Drawing.Colours;
+
+/// <summary>Which look a board of our own has.</summary>
+public enum Theme
+{
+    /// <summary>Dark on light.</summary>
+    Light,
+
+    /// <summary>Light on dark.</summary>
+    Dark,
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using Companion.Drawing.Pictures.Layers;
+using Companion.Engine.Proofs;
+
+namespace Companion.Drawing.Pictures;
+
+/// <summary>Turns hints into pictures.</summary>
+public static class PictureOf
+{
+    // The lowest first: what must be read lies above what only guides the eye.
+    private static readonly ImmutableArray<ILayer> Layers =
+    [
+        new HouseLayer(),
+        new CellLayer(),
+        new LinkLayer(),
+        new MarkLayer(),
+        new RemovalLayer(),
+        new PlacementLayer(),
+    ];
+
+    /// <summary>The picture of a hint, with nothing in it that the hint's grade does not give.</summary>
+    /// <param name="hint">The hint.</param>
+    public static Picture Hint(Hint hint)
+    {
+        ArgumentNullException.ThrowIfNull(hint);
+        var exhibit = Exhibit.Of(hint);
+        return new([.. Layers.SelectMany(layer => layer.ShapesOf(exhibit))], exhibit.Caption);
+    }
+}
