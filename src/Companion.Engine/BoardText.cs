@@ -15,10 +15,8 @@ public static class BoardText
     public static GridDraft Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var lines = text.ReplaceLineEndings("\n").Trim('\n').Split('\n');
-        if (lines.Length > 9)
-            lines = [.. lines.Where(line => !IsOrnament(line))];
-        var cells = lines.Length == 1 ? OneLine(lines[0]) : string.Concat(lines.Select(Row));
+        var lines = LinesOf(text);
+        var cells = lines.Count == 1 ? OneLine(lines[0]) : string.Concat(lines.Select(Row));
         return new(cells.Replace('0', Blank).Replace(' ', Blank));
     }
 
@@ -38,10 +36,32 @@ public static class BoardText
     /// <param name="board">The board.</param>
     public static string WriteLines(Board board) => string.Join('\n', Write(board).Chunk(9).Select(row => new string(row)));
 
+    // Empty lines before and after belong to the pasting; but up to nine lines an empty one is a row whose blanks were trimmed.
+    private static List<string> LinesOf(string text)
+    {
+        var all = text.ReplaceLineEndings("\n");
+        var lines = (all.EndsWith('\n') ? all[..^1] : all).Split('\n').ToList();
+        if (lines.Count(line => line.Length > 0) == 1)
+            return lines.FindAll(line => line.Length > 0);
+        while (lines.Count > 9 && lines[^1].Length == 0)
+            lines.RemoveAt(lines.Count - 1);
+        while (lines.Count > 9 && lines[0].Length == 0)
+            lines.RemoveAt(0);
+        if (lines.Count > 9)
+            lines.RemoveAll(line => IsOrnament(line) && !string.IsNullOrWhiteSpace(line));
+        if (lines.Count > 9)
+            lines.RemoveAll(string.IsNullOrWhiteSpace);
+        return lines;
+    }
+
     private static string OneLine(string line) => line.Length == Cell.Count ? line : Bare(line);
 
     // A row whose blanks at the end were trimmed by an editor is still a row of nine.
-    private static string Row(string line) => line.Length <= 9 ? line.PadRight(9) : Bare(line);
+    private static string Row(string line)
+    {
+        var row = line.Length > 9 ? line.TrimEnd() : line;
+        return row.Length <= 9 ? row.PadRight(9) : Bare(row);
+    }
 
     private static string Bare(string line) => string.Concat(line.Where(c => !char.IsWhiteSpace(c) && c is not ('|' or '+' or '-')));
 
