@@ -102,7 +102,7 @@ export interface Cue {
   deduction: OpenDeduction;
   grade: Grade;
   hints: { where: string; what: string; which: string; why: string };
-  /** The whole deduction, for the preview on the presenter's own board. */
+  /** What stands by: the whole deduction, for the preview on the desk. On air: what viewers see, at its grade. */
   picture: Picture;
 }
 
