@@ -1,0 +1,22 @@
+import { ClearDialog } from './board/ClearDialog.tsx';
+import { LoadDialog } from './board/LoadDialog.tsx';
+import { useDesk } from './context.ts';
+import { KeysDialog } from './keys/KeysDialog.tsx';
+import { ScenesDialog } from './scenes/ScenesDialog.tsx';
+import './dialogs.css';
+
+/** The dialog that is open, if one is. */
+export function Dialogs() {
+  switch (useDesk().dialog.value) {
+    case 'load':
+      return <LoadDialog />;
+    case 'clear':
+      return <ClearDialog />;
+    case 'keys':
+      return <KeysDialog />;
+    case 'scenes':
+      return <ScenesDialog />;
+    case null:
+      return null;
+  }
+}

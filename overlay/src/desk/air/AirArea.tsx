@@ -1,0 +1,39 @@
+import { Area } from '../Area.tsx';
+import { useDesk } from '../context.ts';
+import { AirButtons } from './AirButtons.tsx';
+import { Grades } from './Grades.tsx';
+import { Lamp } from './Lamp.tsx';
+import { OnAirNow } from './OnAirNow.tsx';
+import './air.css';
+
+/** What the audience sees, and what it may see next. */
+export function AirArea() {
+  const model = useDesk();
+  const { air } = model;
+  const onAir = air.onAir.value;
+  const cue = air.upcoming.value ?? onAir;
+  return (
+    <Area name="On air" class="air-area" aside={<Lamp isOn={onAir !== null} />}>
+      <OnAirNow onAir={onAir} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: long words are scrolled by the keyboard too */}
+      <section class="cue" aria-label="Words of the cue" tabIndex={0}>
+        {cue ? <Grades cue={cue} isOnAir={cue === onAir} /> : <p class="empty">Nothing stands by.</p>}
+      </section>
+      <AirButtons />
+      <div class="row">
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={air.coHostMayAir.value}
+            disabled={!air.isPresenter.value}
+            onChange={(event) => air.allowCoHost(event.currentTarget.checked)}
+          />
+          Co-hosts may put things on air
+        </label>
+        <button type="button" class="push" onClick={() => model.open('scenes')}>
+          Scenes
+        </button>
+      </div>
+    </Area>
+  );
+}

@@ -1,0 +1,38 @@
+import { BoardFace } from '../../board/BoardFace.tsx';
+import type { DeskCell, DeskView } from '../../wire.ts';
+import { Area } from '../Area.tsx';
+import { useDesk } from '../context.ts';
+import { BoardActions } from './BoardActions.tsx';
+import { BoardGrid } from './BoardGrid.tsx';
+import { DigitRow } from './DigitRow.tsx';
+import { Ways } from './Ways.tsx';
+import './boardArea.css';
+
+/** The grid as it is written, with a preview of what stands by; only the desk sees that. */
+export function BoardArea({ desk }: { desk: DeskView }) {
+  const { board } = useDesk();
+  const { standby, cells } = desk;
+  const candidates = board.showsCandidates.value ? cells.map(candidatesOf) : undefined;
+  return (
+    <Area name="Board" class="board-area" aside={<BoardActions desk={desk} />}>
+      <div class="board">
+        <BoardFace cells={cells} candidates={candidates} shapes={standby?.picture.shapes} />
+        <BoardGrid desk={desk} />
+      </div>
+      <div class="row">
+        <Ways />
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={board.showsCandidates.value}
+            onChange={(event) => board.showCandidates(event.currentTarget.checked)}
+          />
+          Candidates
+        </label>
+      </div>
+      <DigitRow cells={cells} />
+    </Area>
+  );
+}
+
+const candidatesOf = (cell: DeskCell) => (cell.digit === null ? cell.candidates : []);

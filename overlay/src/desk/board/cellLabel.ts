@@ -1,0 +1,20 @@
+import { nameOf } from '../../grid/cells.ts';
+import type { DeskCell } from '../../wire.ts';
+
+/** A cell in words, for who does not see it. */
+export function cellLabel(index: number, cell: DeskCell, showsCandidates: boolean): string {
+  const { digit, isGiven, blockMarks, cellMark, struck, candidates } = cell;
+  const name = nameOf(index);
+  if (digit !== null) return `${name}, ${digit}${isGiven ? ', given' : ''}`;
+  const parts = [
+    listed('block marks', blockMarks),
+    listed('cell mark', cellMark ?? []),
+    listed('struck', struck),
+    listed('candidates', showsCandidates ? candidates : []),
+  ].filter(Boolean);
+  return [name, 'open', ...parts].join(', ');
+}
+
+function listed(name: string, digits: readonly number[]): string {
+  return digits.length > 0 ? `${name} ${digits.join(' ')}` : '';
+}

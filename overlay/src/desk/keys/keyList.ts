@@ -1,0 +1,38 @@
+import type { Way } from '../model/board.ts';
+
+/** A key with what it does, as the list of keys shows it. */
+export interface KeyEntry {
+  keys: string;
+  words: string;
+}
+
+export const wayKeys: Record<string, Way> = { d: 'digit', b: 'blockMark', c: 'cellMark', x: 'strike' };
+
+/** The ways of entry with their labels, in the order of the desk. */
+export const ways: readonly { way: Way; label: string; key: string }[] = [
+  { way: 'digit', label: 'Digit', key: 'D' },
+  { way: 'blockMark', label: 'Block mark', key: 'B' },
+  { way: 'cellMark', label: 'Cell mark', key: 'C' },
+  { way: 'strike', label: 'Strike', key: 'X' },
+];
+
+export const boardKeys: readonly KeyEntry[] = [
+  { keys: 'Arrows', words: 'Move the cursor; with Shift, choose more cells' },
+  { keys: '1 to 9', words: 'Write the digit in the chosen way' },
+  { keys: '0, Delete, Backspace', words: 'Erase the chosen cells' },
+  { keys: 'Enter', words: 'Cell mark is finished' },
+  { keys: 'D, B, C, X', words: 'Write digits, block marks, cell marks, strikes' },
+  { keys: 'Ctrl+Z', words: 'Undo' },
+  { keys: 'Ctrl+Y, Ctrl+Shift+Z', words: 'Redo' },
+  { keys: 'L', words: 'Load a puzzle' },
+];
+
+export const airKeys: readonly KeyEntry[] = [
+  { keys: '] and [', words: 'Next or previous deduction stands by' },
+  { keys: '/', words: 'Filter the deductions' },
+  { keys: 'U', words: 'Said or used' },
+  { keys: 'N', words: 'Next grade on air' },
+  { keys: 'P', words: 'One grade back; from the first, off air' },
+  { keys: 'Escape', words: 'Clear the air at once' },
+  { keys: '?', words: 'This list' },
+];

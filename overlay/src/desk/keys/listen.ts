@@ -1,0 +1,85 @@
+import type { DeskModel } from '../model/model.ts';
+import { actionFor, type KeyAction, type KeyPlace } from './actions.ts';
+
+/** What only the page can do: it knows where the focus is to go. */
+export interface FocusTargets {
+  focusFilter(): void;
+  focusCursor(): void;
+}
+
+/** Listens to the keys of the whole desk. Returns what stops it. */
+export function listenToKeys(page: Document, model: DeskModel, focus: FocusTargets): () => void {
+  const heard = (event: KeyboardEvent) => {
+    const action = actionFor(event, placeOf(event.target, model));
+    if (!action) return;
+    event.preventDefault();
+    carryOut(action, model, focus);
+  };
+  page.addEventListener('keydown', heard);
+  return () => page.removeEventListener('keydown', heard);
+}
+
+function placeOf(target: EventTarget | null, model: DeskModel): KeyPlace {
+  const element = target instanceof Element ? target : null;
+  return {
+    isDialogOpen: model.dialog.value !== null,
+    isInText: element?.matches(takesText) ?? false,
+    isOnBoard: element?.closest('[role="grid"]') !== null && element !== null,
+    isOnControl: element?.matches('button, input, a, [role="option"], [role="listbox"]') ?? false,
+    singleKeys: model.settings.singleKeys.value,
+  };
+}
+
+const takesText =
+  'input:not([type="radio"], [type="checkbox"], [type="button"]), textarea, select, [contenteditable="true"]';
+
+function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): void {
+  const { board, next, air } = model;
+  switch (action.kind) {
+    case 'move':
+      board.move(action.down, action.right, action.extends);
+      focus.focusCursor();
+      return;
+    case 'digit':
+      board.enter(action.digit);
+      return;
+    case 'way':
+      board.choose(action.way);
+      return;
+    case 'step':
+      next.step(action.by);
+      return;
+    case 'erase':
+      board.erase();
+      return;
+    case 'settle':
+      board.settle();
+      return;
+    case 'undo':
+      board.undo();
+      return;
+    case 'redo':
+      board.redo();
+      return;
+    case 'load':
+      if (board.mayEnter.value) model.open('load');
+      return;
+    case 'filter':
+      focus.focusFilter();
+      return;
+    case 'used':
+      next.markUsed();
+      return;
+    case 'nextGrade':
+      if (air.mayAir.value) air.next();
+      return;
+    case 'back':
+      if (air.mayAir.value) air.back();
+      return;
+    case 'clearAir':
+      if (air.mayAir.value) air.clear();
+      return;
+    case 'keys':
+      model.open('keys');
+  }
+}

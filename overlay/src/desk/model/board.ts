@@ -1,0 +1,126 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { cellNamed, nameOf } from '../../grid/cells.ts';
+import type { CellName, DeskView } from '../../wire.ts';
+import type { Asking } from './asking.ts';
+import { neighbour, only, type Selection, withCell } from './selection.ts';
+
+/** What a digit key writes. */
+export type Way = 'digit' | 'blockMark' | 'cellMark' | 'strike';
+
+/** Where the presenter writes, and how. */
+export class BoardModel {
+  readonly #asking: Asking;
+  readonly #desk: ReadonlySignal<DeskView | null>;
+  readonly #selection = signal(only(0));
+  readonly #way = signal<Way>('digit');
+  readonly #showsCandidates = signal(false);
+  readonly #pointedAt = signal<readonly CellName[]>([]);
+  /** Cells in which a list is being written, known before the view says so: keys come faster than it does. */
+  #written: readonly CellName[] = [];
+
+  /** Cells that something else on the desk points at. */
+  readonly pointedAt: ReadonlySignal<ReadonlySet<number>> = computed(
+    () => new Set(this.#pointedAt.value.map(cellNamed).filter((cell) => cell !== null)),
+  );
+
+  readonly mayEnter: ReadonlySignal<boolean>;
+
+  constructor(asking: Asking, desk: ReadonlySignal<DeskView | null>) {
+    this.#asking = asking;
+    this.#desk = desk;
+    this.mayEnter = computed(() => desk.value?.role === 'presenter');
+  }
+
+  get selection(): ReadonlySignal<Selection> {
+    return this.#selection;
+  }
+
+  get way(): ReadonlySignal<Way> {
+    return this.#way;
+  }
+
+  get showsCandidates(): ReadonlySignal<boolean> {
+    return this.#showsCandidates;
+  }
+
+  choose(way: Way): void {
+    this.#way.value = way;
+  }
+
+  showCandidates(shows: boolean): void {
+    this.#showsCandidates.value = shows;
+  }
+
+  pointAt(cells: readonly CellName[]): void {
+    this.#pointedAt.value = cells;
+  }
+
+  /** Chooses cells; a list that was being written in others is finished by it. */
+  select(next: Selection): void {
+    this.#selection.value = next;
+    const written = [...this.#written, ...(this.#desk.value?.writing ?? [])];
+    const isLeft = written.some((name) => !next.cells.has(cellNamed(name) ?? -1));
+    if (isLeft && this.mayEnter.value) void this.#settle();
+  }
+
+  move(down: number, right: number, extends_: boolean): void {
+    const cell = neighbour(this.#selection.value.cursor, down, right);
+    this.select(extends_ ? withCell(this.#selection.value, cell) : only(cell));
+  }
+
+  /** A digit, in the way that is chosen. */
+  enter(digit: number): void {
+    if (!this.mayEnter.value) return;
+    const cells = this.#openNames();
+    switch (this.#way.value) {
+      case 'digit':
+        void this.#asking.ask('PlaceDigit', nameOf(this.#selection.value.cursor), digit);
+        return;
+      case 'blockMark':
+        void this.#asking.ask('ToggleBlockMark', cells, digit);
+        return;
+      case 'cellMark':
+        this.#written = cells;
+        void this.#asking.ask('ToggleCellMark', cells, digit);
+        return;
+      case 'strike':
+        void this.#asking.ask('ToggleStrike', cells, digit);
+    }
+  }
+
+  erase(): void {
+    if (this.mayEnter.value) void this.#asking.ask('EraseCells', this.#names());
+  }
+
+  settle(): void {
+    if (this.mayEnter.value) void this.#settle();
+  }
+
+  undo(): void {
+    if (this.mayEnter.value) void this.#asking.ask('Undo');
+  }
+
+  redo(): void {
+    if (this.mayEnter.value) void this.#asking.ask('Redo');
+  }
+
+  clear(): void {
+    if (this.mayEnter.value) void this.#asking.ask('ClearGrid');
+  }
+
+  #settle() {
+    this.#written = [];
+    return this.#asking.askQuietly('SettleMarks');
+  }
+
+  #names(): CellName[] {
+    return [...this.#selection.value.cells].sort((a, b) => a - b).map(nameOf);
+  }
+
+  /** Marks go into the open ones among the chosen cells; where there are none, the server says why nothing was written. */
+  #openNames(): CellName[] {
+    const cells = this.#desk.value?.cells;
+    const open = this.#names().filter((name) => cells?.[cellNamed(name) ?? -1]?.digit === null);
+    return open.length > 0 ? open : this.#names();
+  }
+}

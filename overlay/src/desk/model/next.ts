@@ -1,0 +1,99 @@
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals';
+import type { DeskView, NextView, OpenDeduction } from '../../wire.ts';
+import type { Asking } from './asking.ts';
+import { find, groupByRule, type RuleGroup } from './finder.ts';
+
+/** The open deductions, and which of them stands by. */
+export class NextModel {
+  readonly #asking: Asking;
+  readonly #desk: ReadonlySignal<DeskView | null>;
+  readonly #view = signal<NextView | null>(null);
+  readonly #text = signal('');
+  readonly #rule = signal('');
+  /** Asked to stand by, and not yet confirmed. */
+  readonly #asked = signal<string | null>(null);
+
+  /** Every rule with an open deduction, whatever the filter. */
+  readonly rules: ReadonlySignal<RuleGroup[]> = computed(() =>
+    groupByRule(this.#view.value?.deductions ?? []),
+  );
+
+  readonly found: ReadonlySignal<OpenDeduction[]> = computed(() =>
+    find(this.#view.value?.deductions ?? [], this.#text.value, this.#rule.value),
+  );
+
+  readonly groups: ReadonlySignal<RuleGroup[]> = computed(() => groupByRule(this.found.value));
+
+  /** The deduction that stands by or was asked to. */
+  readonly chosen: ReadonlySignal<string | null>;
+
+  /** Whether the list belongs to an earlier state than the board beside it. */
+  readonly isBehind: ReadonlySignal<boolean>;
+
+  constructor(asking: Asking, desk: ReadonlySignal<DeskView | null>) {
+    this.#asking = asking;
+    this.#desk = desk;
+    this.chosen = computed(() => this.#asked.value ?? desk.value?.standby?.deduction.id ?? null);
+    this.isBehind = computed(() => (this.#view.value?.sequence ?? 0) < (desk.value?.sequence ?? 0));
+  }
+
+  get view(): ReadonlySignal<NextView | null> {
+    return this.#view;
+  }
+
+  get text(): ReadonlySignal<string> {
+    return this.#text;
+  }
+
+  /** The rule that alone is listed; empty for all. */
+  get rule(): ReadonlySignal<string> {
+    return this.#rule;
+  }
+
+  take(view: NextView): void {
+    batch(() => {
+      this.#view.value = view;
+      // A rule that has no open deduction any more cannot be chosen in the list of rules, nor left.
+      if (!view.deductions.some(({ rule }) => rule === this.#rule.value)) this.#rule.value = '';
+    });
+  }
+
+  /** What was asked for has come to stand by. */
+  confirm(): void {
+    if (this.#desk.value?.standby?.deduction.id === this.#asked.value) this.#asked.value = null;
+  }
+
+  filter(text: string): void {
+    this.#text.value = text;
+  }
+
+  show(rule: string): void {
+    this.#rule.value = rule;
+  }
+
+  async standBy(id: string): Promise<void> {
+    if (id === this.chosen.value) return;
+    this.#asked.value = id;
+    const reply = await this.#asking.ask('StandBy', id);
+    if (reply.refusal !== null && this.#asked.value === id) this.#asked.value = null;
+  }
+
+  /** Has the next deduction of the list stand by, or the one before. */
+  step(by: 1 | -1): void {
+    const found = this.found.value;
+    const at = found.findIndex(({ id }) => id === this.chosen.value);
+    const next = found[at === -1 ? (by === 1 ? 0 : found.length - 1) : at + by];
+    if (next) void this.standBy(next.id);
+  }
+
+  standDown(): void {
+    this.#asked.value = null;
+    void this.#asking.ask('StandDown');
+  }
+
+  /** The presenter has said or used what stands by, or else what is on air. */
+  markUsed(): void {
+    const id = this.chosen.value ?? this.#desk.value?.onAir?.deduction.id;
+    if (id !== undefined) void this.#asking.ask('MarkUsed', id);
+  }
+}

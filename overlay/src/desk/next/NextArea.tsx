@@ -1,0 +1,38 @@
+import { Area } from '../Area.tsx';
+import { useDesk } from '../context.ts';
+import { Chosen } from './Chosen.tsx';
+import { DeductionList } from './DeductionList.tsx';
+import { Filter } from './Filter.tsx';
+import './next.css';
+
+/** Every open deduction. Choosing one has it stand by: previewed on the board, nothing visible outside. */
+export function NextArea() {
+  const { next } = useDesk();
+  const view = next.view.value;
+  const blocked = view?.blocked ?? null;
+  return (
+    <Area name="Next" class="next-area" aside={blocked === null && <Count />}>
+      {blocked !== null ? (
+        <p class="blocked">{blocked}</p>
+      ) : (
+        <>
+          <Filter />
+          <DeductionList />
+          <Chosen />
+        </>
+      )}
+    </Area>
+  );
+}
+
+function Count() {
+  const { next } = useDesk();
+  const all = next.view.value?.deductions.length ?? 0;
+  const found = next.found.value.length;
+  return (
+    <p class="count">
+      <span class={next.isBehind.value ? 'behind' : 'behind not'}>looking again</span>{' '}
+      {found === all ? `${all} open` : `${found} of ${all} open`}
+    </p>
+  );
+}

@@ -1,0 +1,30 @@
+import 'virtual:palette/panel.css';
+import { render } from 'preact';
+import { DeskCalls } from '../connection/deskCalls.ts';
+import { connectPage } from '../connection/page.ts';
+import { Views } from '../connection/views.ts';
+import { DeskPage } from '../desk/DeskPage.tsx';
+import { DeskModel } from '../desk/model/model.ts';
+import { habitStorage, Settings } from '../desk/model/settings.ts';
+import { takeTheme } from '../palette/theme.ts';
+import type { DeskView, NextView } from '../wire.ts';
+
+/** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
+const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
+
+takeTheme(window.location, document.documentElement);
+const { hub, line } = connectPage('/hubs/desk');
+const views = new Views(hub);
+const calls = new DeskCalls(hub);
+const signs = { state: line.state, refusal: line.refusal, waiting: calls.waiting };
+const model = new DeskModel(calls, signs, new Settings(habitStorage()), nextPicture);
+
+views.on<DeskView>('Desk', (view) => model.takeDesk(view));
+views.on<NextView>('Next', (view) => model.takeNext(view));
+void line.keepOpen({
+  opening: () => views.startAnew(),
+  opened: () => calls.open(),
+  closed: () => calls.close(),
+});
+
+render(<DeskPage model={model} />, document.body);
