@@ -107,7 +107,7 @@ public sealed class ScanTests
         () => Scan.Of(_session.State, Ladder.Standard, null, new CancellationToken(canceled: true)));
 
     [Theory]
-    [MemberData(nameof(ReplayTests.Seeds), MemberType = typeof(ReplayTests))]
+    [MemberData(nameof(ReplayTests.FewSeeds), MemberType = typeof(ReplayTests))]
     public void On_any_session_scans_are_right_about_what_is_unseen_and_can_always_be_made(int seed) =>
         RandomSession.Of(seed, commands: 60, afterEach: session =>
         {

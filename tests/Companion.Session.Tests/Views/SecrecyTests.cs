@@ -19,8 +19,6 @@ public sealed class SecrecyTests
         typeof(Found),
     ];
 
-    public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(1, 12)];
-
     [Fact]
     public void What_is_public_has_no_field_for_what_is_not()
     {
@@ -32,7 +30,7 @@ public sealed class SecrecyTests
     }
 
     [Theory]
-    [MemberData(nameof(Seeds))]
+    [MemberData(nameof(ReplayTests.FewSeeds), MemberType = typeof(ReplayTests))]
     public void No_public_view_holds_the_solution_or_a_deduction_that_is_not_on_air(int seed) =>
         RandomSession.Of(seed, commands: 80, afterEach: session =>
         {

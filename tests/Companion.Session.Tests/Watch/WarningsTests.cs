@@ -18,7 +18,7 @@ public sealed class WarningsTests
     }
 
     [Theory]
-    [MemberData(nameof(ReplayTests.Seeds), MemberType = typeof(ReplayTests))]
+    [MemberData(nameof(ReplayTests.FewSeeds), MemberType = typeof(ReplayTests))]
     public void On_any_session_every_warning_is_a_sentence_about_cells(int seed) => RandomSession.Of(seed, commands: 40, session =>
     {
         foreach (var note in session.Warnings())
