@@ -26,6 +26,12 @@ public sealed class ScanResult
     /// <summary>The open deductions in ladder order.</summary>
     public ImmutableArray<Found> Open { get; init; } = [];
 
+    /// <summary>
+    /// For each open deduction the number of entries made when it was first found open. A blocked scan hands on what it was given,
+    /// so that a slip which is put right at once does not begin the counts anew.
+    /// </summary>
+    internal ImmutableDictionary<Deduction, int> OpenSince { get; init; } = ImmutableDictionary<Deduction, int>.Empty;
+
     /// <summary>What the entries carried out, as far as scans saw it.</summary>
     public Trail Trail { get; init; } = Trail.Empty;
 

@@ -17,7 +17,7 @@ internal static class HouseBroken
             yield return Beginning.Note(state, WatchKind.HouseBroken, fault.Sentence, fault.Cells, (grid, writing) => Has(grid, writing, fault));
         if (!reading.IsGood)
             yield break;
-        foreach (var contradiction in Contradiction.On(reading.Value))
+        foreach (var contradiction in Contradiction.On(reading.Value).DistinctBy(contradiction => contradiction.Digit))
         {
             yield return Beginning.Note(
                 state,

@@ -65,6 +65,18 @@ public sealed class ScanTests
     }
 
     [Fact]
+    public void A_slip_that_breaks_the_grid_does_not_begin_the_counts_anew()
+    {
+        _session.Scan();
+        _session.Place("r1c1", 4).Scan();
+        _session.Place("r1c2", 3);
+        Assert.NotNull(_session.Scan().Blocked);
+
+        _session.Undo();
+        Assert.Equal(3, Since(HiddenSingle6));
+    }
+
+    [Fact]
     public void A_new_puzzle_begins_the_counts_anew()
     {
         _session.Place("r1c1", 4).Scan();

@@ -31,13 +31,15 @@ public sealed class SecrecyTests
 
     [Theory]
     [MemberData(nameof(ReplayTests.FewSeeds), MemberType = typeof(ReplayTests))]
-    public void No_public_view_holds_the_solution_or_a_deduction_that_is_not_on_air(int seed) =>
+    public void No_public_view_holds_the_solution_a_deduction_that_is_not_on_air_or_more_than_the_grade(int seed) =>
         RandomSession.Of(seed, commands: 80, afterEach: session =>
         {
             var views = PublicTexts(session.State);
             var onAir = session.State.OnAir?.Deduction;
             foreach (var found in session.Scan().Open.Where(found => !found.Deduction.Equals(onAir)))
                 Assert.DoesNotContain(found.Deduction.ToString(), views, StringComparison.Ordinal);
+            if (session.State.OnAir is { } cue)
+                Assert.All(Above(cue), words => Assert.DoesNotContain(words, views, StringComparison.Ordinal));
             if (session.State.Grid.Puzzle is { } puzzle)
                 Assert.DoesNotContain(puzzle.Solution.ToString(), views, StringComparison.Ordinal);
         });
@@ -69,6 +71,12 @@ public sealed class SecrecyTests
 
             session = PlayedSession.Of(puzzle);
         }
+    }
+
+    private static IEnumerable<string> Above(Cue cue)
+    {
+        var hints = ShippedVoice.Voice.Wording.HintsFor(cue.Chosen.Board, cue.Deduction);
+        return Enum.GetValues<Grade>().Where(grade => grade > cue.Grade).Select(grade => hints[grade].Words.Spoken);
     }
 
     // The whole conclusion as it is written; a part of it may be a standing candidate of the pattern.
