@@ -23,7 +23,12 @@ internal static class PuzzleRequests
         if (title.Any(char.IsControl) || setter.Any(char.IsControl))
             reasons.Add("Title and setter are one line each: take out line breaks and tabs.");
         if (link.Length > 0 && !IsLink(link))
-            reasons.Add($"A link starts with http:// or https:// and has at most {LongestLink} characters: correct it or leave it empty.");
+        {
+            reasons.Add(
+                $"A link starts with http:// or https:// and has at most {LongestLink} characters: "
+                + "correct it or leave it empty.");
+        }
+
         return reading.IsGood && reasons.Count == 0
             ? Decision.Of(new PuzzleLoaded(now, reading.Value.Board.ToString(), title, setter, link))
             : Decision.Refuse(ListReasons(reasons));

@@ -20,7 +20,9 @@ public sealed class ScanTests
         var scan = _session.Scan();
 
         Assert.Null(scan.Blocked);
-        Assert.Equal(Ladder.Standard.Scan(Puzzle.Parse(Puzzles.Easy).Board, TestContext.Current.CancellationToken), scan.Open.Select(found => found.Deduction));
+        Assert.Equal(
+            Ladder.Standard.Scan(Puzzle.Parse(Puzzles.Easy).Board, TestContext.Current.CancellationToken),
+            scan.Open.Select(found => found.Deduction));
         Assert.Equal(scan.Open.OrderBy(found => found.Rung), scan.Open);
         Assert.All(scan.Open, found => Assert.Empty(found.Support.Unseen));
     }
@@ -111,7 +113,8 @@ public sealed class ScanTests
         _session.Strike("r2c2", 6);
 
         Assert.Equal(
-            "6 has no place left in row 2: a digit, a mark or a strike that rules it out there is wrong.", _session.Scan().Blocked);
+            "6 has no place left in row 2: a digit, a mark or a strike that rules it out there is wrong.",
+            _session.Scan().Blocked);
     }
 
     [Fact]
