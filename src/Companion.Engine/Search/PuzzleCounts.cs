@@ -27,7 +27,15 @@ public sealed record PuzzleCounts(
     public static PuzzleCounts Of(Puzzle puzzle)
     {
         ArgumentNullException.ThrowIfNull(puzzle);
-        var start = puzzle.Board;
+        return Of(puzzle.Board);
+    }
+
+    /// <summary>The counts of a board that has a solution; it need not be the only one.</summary>
+    /// <param name="start">The board.</param>
+    /// <exception cref="ArgumentException">The board has no solution, and a rule placed one digit twice in a house.</exception>
+    public static PuzzleCounts Of(Board start)
+    {
+        ArgumentNullException.ThrowIfNull(start);
         var afterSingles = Fixpoint.Of(start, Singles);
         var afterLocked = Fixpoint.Of(afterSingles, SinglesAndLocked);
         return new(
