@@ -1,0 +1,58 @@
+using System.Globalization;
+using System.Security.Claims;
+using System.Threading.RateLimiting;
+using Microsoft.AspNetCore.Authentication;
+
+namespace Companion.Server.Access;
+
+/// <summary>Who may see and do what.</summary>
+internal static class AccessFeature
+{
+    /// <summary>Adds keys, authentication, policies and the rate limit of the entrance.</summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddAccess(this IServiceCollection services)
+    {
+        services.AddSingleton<KeyFile>().AddSingleton<KeyRing>().AddHostedService<KeyWatch>();
+        // The core alone: AddAuthentication would bring data protection, which leaves key files of its own in the user's home.
+        services.AddAuthenticationCore(authentication => authentication.DefaultScheme = KeyAuthentication.Name).AddWebEncoders();
+        new AuthenticationBuilder(services).AddScheme<AuthenticationSchemeOptions, KeyAuthentication>(KeyAuthentication.Name, null);
+        services.AddAuthorizationBuilder()
+            .AddPolicy(Policies.Desk, policy => policy.RequireRole(nameof(AccessRole.Presenter), nameof(AccessRole.CoHost)))
+            .AddPolicy(Policies.Overlay, policy => policy.RequireRole(nameof(AccessRole.Overlay)))
+            .AddPolicy(Policies.Viewer, policy => policy.RequireRole(nameof(AccessRole.Viewer)));
+        // A dozen page sources may start at once; nobody has a use for more.
+        return services.AddRateLimiter(limits => limits
+            .AddPolicy(Entrance.Path, _ => RateLimitPartition.GetTokenBucketLimiter(Entrance.Path, _ => new()
+            {
+                TokenLimit = 30,
+                TokensPerPeriod = 5,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+            }))
+            .OnRejected = async (rejected, _) =>
+            {
+                rejected.HttpContext.Response.Headers.RetryAfter = 5.ToString(CultureInfo.InvariantCulture);
+                await PlainAnswer.Write(rejected.HttpContext, StatusCodes.Status429TooManyRequests, Sentences.TooManyKeys);
+            });
+    }
+
+    /// <summary>Puts the checks before everything else.</summary>
+    /// <param name="app">The server.</param>
+    public static void UseAccess(this WebApplication app)
+    {
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseMiddleware<HostCheck>();
+        app.UseMiddleware<OriginCheck>();
+        app.UseRouting();
+        app.UseRateLimiter();
+        app.UseAuthentication();
+        app.UseAuthorization();
+    }
+
+    /// <summary>Maps the entrance.</summary>
+    /// <param name="app">The server.</param>
+    public static void MapAccess(this WebApplication app) => Entrance.Map(app);
+
+    /// <summary>The role that a caller's key has.</summary>
+    /// <param name="caller">A caller that was let in.</param>
+    public static AccessRole Role(this ClaimsPrincipal caller) => Enum.Parse<AccessRole>(caller.FindFirstValue(ClaimTypes.Role)!);
+}

@@ -1,0 +1,45 @@
+using System.Text.Json;
+using Microsoft.AspNetCore.Mvc;
+
+namespace Companion.Server.Access;
+
+/// <summary>Where a page hands in the key that it took out of its link.</summary>
+internal static class Entrance
+{
+    /// <summary>The path; also the name of its rate limit.</summary>
+    public const string Path = "/enter";
+
+    /// <summary>Maps <c>POST /enter</c>: a good key is answered with 204 and the cookie of its hub.</summary>
+    /// <param name="routes">Where to map it.</param>
+    public static void Map(IEndpointRouteBuilder routes) =>
+        routes.MapPost(Path, Enter)
+            .RequireRateLimiting(Path)
+            .WithMetadata(new RequestSizeLimitAttribute(1024));
+
+    private static async Task Enter(HttpContext context)
+    {
+        var sent = await Read(context);
+        if (sent is null || context.RequestServices.GetRequiredService<KeyRing>().Find(sent) is not { } admission)
+        {
+            await PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.UnknownKey);
+            return;
+        }
+
+        KeyCookie.Set(context, admission.Role, sent);
+        context.Response.StatusCode = StatusCodes.Status204NoContent;
+    }
+
+    private static async Task<string?> Read(HttpContext context)
+    {
+        try
+        {
+            return (await context.Request.ReadFromJsonAsync<Entry>(context.RequestAborted))?.Key;
+        }
+        catch (Exception fault) when (fault is JsonException or InvalidOperationException or BadHttpRequestException)
+        {
+            return null;
+        }
+    }
+
+    private sealed record Entry(string? Key);
+}

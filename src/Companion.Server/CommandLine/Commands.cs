@@ -1,0 +1,18 @@
+using System.CommandLine;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary>Everything that can be asked on the command line.</summary>
+internal static class Commands
+{
+    /// <summary>The bare command, which runs the server, with the others below it.</summary>
+    public static RootCommand Root()
+    {
+        var root = ServeCommand.Make();
+        root.Add(ScanCommand.Make());
+        root.Add(CheckCommand.Make());
+        root.Add(StillCommand.Make());
+        root.Add(KeysCommand.Make());
+        return root;
+    }
+}

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Companion.Server.Access;
+using Companion.Server.Data;
+using Companion.Server.Pages;
+using Companion.Server.Settings;
+using Microsoft.AspNetCore.Connections;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion</c>: runs the server until it is stopped.</summary>
+internal static class ServeCommand
+{
+    /// <summary>The command, which is the root of all others.</summary>
+    public static RootCommand Make()
+    {
+        var port = SharedOptions.Port();
+        var data = SharedOptions.Data();
+        var command = new RootCommand("A companion for a presenter who solves sudoku by logic. Without a word more it runs the server.")
+        {
+            port,
+            data,
+        };
+        command.SetAction((asked, _) => Run(asked.GetValue(port), asked.GetValue(data), asked.InvocationConfiguration.Output));
+        return command;
+    }
+
+    private static async Task<int> Run(int? port, string? data, TextWriter output)
+    {
+        var folder = DataFolder.Open(data);
+        var settings = SettingsFeature.Read(folder, port);
+        using var taken = folder.Take();
+        await using var app = Program.Build(folder, settings);
+        await Start(app, settings);
+
+        var address = settings.Port == 0 ? app.Urls.Single() : $"http://localhost:{settings.Port}";
+        await output.WriteLineAsync($"The companion runs at {address} (Ctrl+C stops it).");
+        await output.WriteLineAsync(PageLinks.Lines(address, role => app.Services.GetRequiredService<KeyRing>()[role]));
+        if (folder.IsOpenToOthers)
+            await output.WriteLineAsync($"Other users of this machine can look into {folder.Path}: close it to them.");
+        await app.WaitForShutdownAsync();
+        return ExitCode.Fine;
+    }
+
+    private static async Task Start(WebApplication app, ServerSettings settings)
+    {
+        try
+        {
+            await app.StartAsync();
+        }
+        catch (IOException taken) when (taken.InnerException is AddressInUseException)
+        {
+            throw new PlainException(
+                $"Port {settings.Port} is taken by another program: stop that one, or choose another port with --port.", taken);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+namespace Companion.Server.Data;
+
+/// <summary>The folder that holds a presenter's keys, event log, settings and log files, closed to other users.</summary>
+/// <param name="Path">Where it is.</param>
+public sealed record DataFolder(string Path)
+{
+    /// <summary>The keys of access.</summary>
+    public string Keys => In("keys.json");
+
+    /// <summary>The event log.</summary>
+    public string Events => In("events.db");
+
+    /// <summary>The presenter's own settings, which may be absent.</summary>
+    public string Settings => In("companion.json");
+
+    /// <summary>The folder of the program's log files.</summary>
+    public string Logs => In("logs");
+
+    /// <summary>Whether other users may look into it or write in it, as in a folder that was there before.</summary>
+    public bool IsOpenToOthers => OwnerOnly.IsOpenToOthers(Path);
+
+    /// <summary>Opens the folder, which is made where it is not there.</summary>
+    /// <param name="path">Where; null for <c>companion</c> in the user's local application data folder.</param>
+    /// <exception cref="PlainException">It cannot be made.</exception>
+    public static DataFolder Open(string? path)
+    {
+        var folder = new DataFolder(System.IO.Path.GetFullPath(path ?? Usual()));
+        try
+        {
+            OwnerOnly.MakeFolder(folder.Path);
+            return folder;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new PlainException($"The data folder {folder.Path} cannot be made: name another one with --data.", failure);
+        }
+    }
+
+    /// <summary>Takes the folder for one program until what is returned is disposed; the system frees it when the program dies.</summary>
+    /// <exception cref="PlainException">Another companion has it.</exception>
+    public IDisposable Take()
+    {
+        try
+        {
+            return OwnerOnly.Open(In("lock"), FileMode.OpenOrCreate, FileShare.None);
+        }
+        catch (IOException taken)
+        {
+            throw new PlainException(
+                $"Another companion is running on {Path}: stop that one, or name another folder with --data.", taken);
+        }
+        catch (UnauthorizedAccessException closed)
+        {
+            throw new PlainException($"The data folder {Path} cannot be written: name another one with --data.", closed);
+        }
+    }
+
+    private static string Usual()
+    {
+        var local = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
+        return local.Length > 0
+            ? System.IO.Path.Combine(local, "companion")
+            : throw new PlainException("This user has no folder for application data: name a folder with --data.");
+    }
+
+    private string In(string name) => System.IO.Path.Combine(Path, name);
+}

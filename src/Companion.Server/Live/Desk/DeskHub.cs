@@ -1,0 +1,80 @@
+using Companion.Engine;
+using Companion.Server.Access;
+using Companion.Server.Live.Loop;
+using Companion.Server.Wire;
+using Companion.Session.Commands;
+using Companion.Session.State;
+using Companion.Session.Views;
+using Microsoft.AspNetCore.SignalR;
+
+namespace Companion.Server.Live.Desk;
+
+/// <summary>
+/// What a panel can ask for. <c>DeskMethods</c> in <c>overlay/src/wire.ts</c> says what each method does; cells come as names and
+/// digits as numbers. <see cref="Permission"/> says who may.
+/// </summary>
+/// <param name="session">The session.</param>
+/// <param name="voice">The words.</param>
+internal sealed class DeskHub(SessionLoop session, Voice voice) : Hub<IDeskClient>
+{
+    /// <summary>Greets a panel with the session as it is.</summary>
+    public override async Task OnConnectedAsync()
+    {
+        await Groups.AddToGroupAsync(Context.ConnectionId, Caller.ToString());
+        await session.Greet(snapshot => Task.WhenAll(
+            Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
+            snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
+    }
+
+    public Task<Reply> LoadPuzzle(string? grid, string? title, string? setter, string? link) =>
+        Ask(_ => new LoadPuzzle(grid ?? "", title ?? "", setter ?? "", link ?? ""));
+
+    public Task<Reply> PlaceDigit(string? cell, int digit) => Ask(_ => new PlaceDigit(Cell.Parse(cell ?? ""), Digit(digit)));
+
+    public Task<Reply> EraseCells(string?[]? cells) => Ask(_ => new EraseCells(Cells(cells)));
+
+    public Task<Reply> ToggleBlockMark(string?[]? cells, int digit) => Ask(_ => new ToggleBlockMark(Cells(cells), Digit(digit)));
+
+    public Task<Reply> ToggleCellMark(string?[]? cells, int digit) => Ask(_ => new ToggleCellMark(Cells(cells), Digit(digit)));
+
+    public Task<Reply> ToggleStrike(string?[]? cells, int digit) => Ask(_ => new ToggleStrike(Cells(cells), Digit(digit)));
+
+    public Task<Reply> SettleMarks() => Ask(_ => new SettleMarks());
+
+    public Task<Reply> Undo() => Ask(_ => new Undo());
+
+    public Task<Reply> Redo() => Ask(_ => new Redo());
+
+    public Task<Reply> ClearGrid() => Ask(_ => new ClearGrid());
+
+    public Task<Reply> MarkUsed(string? id) => Ask(now => new MarkUsed(now.Named(id)));
+
+    public Task<Reply> StandBy(string? id) => Ask(now => new StandBy(now.Named(id)));
+
+    public Task<Reply> StandDown() => Ask(_ => new StandDown());
+
+    public Task<Reply> NextGrade() => Ask(_ => new NextGrade());
+
+    public Task<Reply> PreviousGrade() => Ask(_ => new PreviousGrade());
+
+    public Task<Reply> ClearAir() => Ask(_ => new ClearAir());
+
+    public Task<Reply> AllowCoHostOnAir(bool allowed) => Ask(_ => new AllowCoHostOnAir(allowed));
+
+    public Task<Reply> PlaceFrame(string? scene, Frame? frame) =>
+        Ask(_ => new PlaceFrame(scene ?? "", frame ?? throw new FormatException("A frame has left, top, width and height.")));
+
+    public Task<Reply> ForgetScene(string? scene) => Ask(_ => new ForgetScene(scene ?? ""));
+
+    public Task<Reply> ShowFrame(string? scene) => Ask(_ => new ShowFrame(scene));
+
+    private AccessRole Caller => Context.User!.Role();
+
+    private Task<Reply> Ask(Func<Snapshot, Command> read) => session.Ask(Caller, read);
+
+    private static CellSet Cells(string?[]? names) => CellSet.Of([.. (names ?? []).Select(name => Cell.Parse(name ?? ""))]);
+
+    private static Digit Digit(int value) => value is >= 1 and <= Engine.Digit.Count
+        ? Engine.Digit.Of(value)
+        : throw new FormatException($"{value} is not a digit from 1 to 9.");
+}

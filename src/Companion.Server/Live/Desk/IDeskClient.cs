@@ -1,0 +1,16 @@
+using Companion.Server.Wire;
+using Companion.Session.Views;
+
+namespace Companion.Server.Live.Desk;
+
+/// <summary>What a panel can be told. Each is a whole view; a lost one is healed by the next.</summary>
+public interface IDeskClient
+{
+    /// <summary>Board, warnings and what is on air; after each entry and again after its scan.</summary>
+    /// <param name="view">The view.</param>
+    Task Desk(DeskWire view);
+
+    /// <summary>The open deductions; after each scan.</summary>
+    /// <param name="view">The view.</param>
+    Task Next(NextView view);
+}

@@ -1,0 +1,77 @@
+using System.Threading.Channels;
+using Companion.Session.Scanning;
+using Companion.Session.State;
+
+namespace Companion.Server.Live.Loop;
+
+/// <summary>Scans the newest state, one at a time: the next state cancels the scan before it and takes its place.</summary>
+/// <param name="scanner">The scanner.</param>
+/// <param name="log">Where failures are reported.</param>
+internal sealed partial class LatestScan(IScanner scanner, ILogger<LatestScan> log)
+{
+    private readonly Channel<SessionState> _newest = Channel.CreateBounded<SessionState>(new BoundedChannelOptions(1)
+    {
+        FullMode = BoundedChannelFullMode.DropOldest,
+    });
+
+    private readonly Lock _lock = new();
+    private Action _cancel = () => { };
+
+    /// <summary>Has this state scanned instead of the one before. Never waits.</summary>
+    /// <param name="state">The state.</param>
+    public void Start(SessionState state)
+    {
+        lock (_lock)
+        {
+            _newest.Writer.TryWrite(state);
+            _cancel();
+        }
+    }
+
+    /// <summary>Scans until it is stopped.</summary>
+    /// <param name="found">Told of each finished scan, in order.</param>
+    /// <param name="stop">Stops it.</param>
+    public async Task Run(Func<ScanResult, ValueTask> found, CancellationToken stop)
+    {
+        ScanResult? previous = null;
+        while (await _newest.Reader.WaitToReadAsync(stop))
+        {
+            var cancel = new CancellationTokenSource(); // without a timer or a link there is nothing to dispose
+            await using var atStop = stop.Register(cancel.Cancel);
+            if (Take(cancel) is not { } state || await Scan(state, previous, cancel.Token) is not { } result)
+                continue;
+            previous = result;
+            await found(result);
+        }
+    }
+
+    // Under the lock, so that a state that comes meanwhile either is the one taken or cancels it.
+    private SessionState? Take(CancellationTokenSource cancel)
+    {
+        lock (_lock)
+        {
+            _cancel = cancel.Cancel;
+            return _newest.Reader.TryRead(out var state) ? state : null;
+        }
+    }
+
+    private async Task<ScanResult?> Scan(SessionState state, ScanResult? previous, CancellationToken cancel)
+    {
+        try
+        {
+            return await Task.Run(() => scanner.Scan(state, previous, cancel), cancel);
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+        catch (Exception failure)
+        {
+            ScanFailed(state.Sequence, failure);
+            return null;
+        }
+    }
+
+    [LoggerMessage(LogLevel.Error, "The scan of state {Sequence} failed; the session goes on.")]
+    private partial void ScanFailed(long sequence, Exception failure);
+}

@@ -1,0 +1,23 @@
+using Companion.Server.Access;
+using Companion.Session.Commands;
+using Companion.Session.State;
+
+namespace Companion.Server.Live.Loop;
+
+/// <summary>Who may do what at the desk. What is named nowhere here only the presenter may.</summary>
+internal static class Permission
+{
+    /// <summary>Why somebody may not do something, in one plain sentence, or null.</summary>
+    /// <param name="who">Whose key it came with.</param>
+    /// <param name="command">What is wanted.</param>
+    /// <param name="state">The state now.</param>
+    public static string? Refusal(AccessRole who, Command command, SessionState state) => (who, command) switch
+    {
+        (AccessRole.Presenter, _) => null,
+        (AccessRole.CoHost, StandBy or StandDown or NextGrade or PreviousGrade or ClearAir or MarkUsed
+            or PlaceFrame or ForgetScene or ShowFrame) => state.CoHostMayAir
+                ? null
+                : "Co-hosts may not put anything on air now: ask the presenter to allow it.",
+        _ => "Only the presenter may do this: ask the presenter.",
+    };
+}

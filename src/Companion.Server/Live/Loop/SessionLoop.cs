@@ -1,0 +1,140 @@
+using System.Threading.Channels;
+using Companion.Server.Access;
+using Companion.Server.Log;
+using Companion.Server.Settings;
+using Companion.Server.Wire;
+using Companion.Session;
+using Companion.Session.Commands;
+using Companion.Session.Scanning;
+using Companion.Session.State;
+
+namespace Companion.Server.Live.Loop;
+
+/// <summary>
+/// The session, with one writer: every request is decided, kept and shown before the next one is looked at. Nothing that is slow
+/// or that can hang is waited for here but the disk.
+/// </summary>
+internal sealed partial class SessionLoop(
+    IEventLog log, FanOut outputs, LatestScan scans, TimeProvider clock, ILogger<SessionLoop> faults) : BackgroundService
+{
+    // More than any number of hands can ask for at once; beyond it callers wait.
+    private readonly Channel<Action> _turns = Channel.CreateBounded<Action>(new BoundedChannelOptions(256) { SingleReader = true });
+
+    private volatile Snapshot _current = new(SessionState.Initial, null);
+
+    /// <summary>The session now.</summary>
+    public Snapshot Current => _current;
+
+    /// <summary>Has something done, if the one who asks may and it can be.</summary>
+    /// <param name="who">Whose key it came with.</param>
+    /// <param name="read">
+    /// Makes the command, given the session at its turn. Throws a <see cref="FormatException"/> with one plain sentence where what
+    /// was sent names none.
+    /// </param>
+    public async Task<Reply> Ask(AccessRole who, Func<Snapshot, Command> read)
+    {
+        var answer = new TaskCompletionSource<Reply>(TaskCreationOptions.RunContinuationsAsynchronously);
+        await _turns.Writer.WriteAsync(() => answer.SetResult(Answer(who, read)));
+        return await answer.Task;
+    }
+
+    /// <summary>
+    /// Shows one who comes late the session as it is. What changes while that is being sent is sent as well, so that the last thing
+    /// that arrives is the newest.
+    /// </summary>
+    /// <param name="show">Sends a snapshot.</param>
+    public async Task Greet(Func<Snapshot, Task> show)
+    {
+        Snapshot shown;
+        do
+        {
+            shown = Current;
+            await show(shown);
+        }
+        while (shown != Current);
+    }
+
+    /// <inheritdoc/>
+    public override Task StartAsync(CancellationToken cancellationToken)
+    {
+        _current = new(log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve), null);
+        Replayed(_current.State.Sequence);
+        scans.Start(_current.State);
+        if (_current.State.Sequence == 0)
+            Do(Demo.Load());
+        return base.StartAsync(cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
+        TakeTurns(stoppingToken), scans.Run(found => _turns.Writer.WriteAsync(() => Take(found), stoppingToken), stoppingToken));
+
+    private async Task TakeTurns(CancellationToken stop)
+    {
+        await foreach (var turn in _turns.Reader.ReadAllAsync(stop))
+            turn();
+    }
+
+    private Reply Answer(AccessRole who, Func<Snapshot, Command> read)
+    {
+        try
+        {
+            var command = read(_current);
+            return Permission.Refusal(who, command, _current.State) is { } refusal ? Refuse(refusal) : Do(command);
+        }
+        catch (FormatException unreadable)
+        {
+            return Refuse(unreadable.Message);
+        }
+        catch (Exception bug)
+        {
+            CommandFailed(bug);
+            return Refuse("The companion failed at this and nothing was changed: its log file says more.");
+        }
+    }
+
+    private Reply Do(Command command)
+    {
+        var state = _current.State;
+        var decision = Decider.Decide(state, command, clock.GetUtcNow());
+        if (decision.Refusal is { } refusal)
+            return Refuse(refusal);
+        if (decision.Events.IsEmpty)
+            return new(null, state.Sequence);
+
+        // Evolved before it is kept: an event that cannot be evolved must not stand in the log.
+        var next = decision.Events.Aggregate(state, Evolver.Evolve);
+        try
+        {
+            log.Append(state.Sequence, decision.Events);
+        }
+        catch (IOException failure)
+        {
+            DiskFailed(failure);
+            return Refuse("This could not be written to the disk and was not done: free some space, then do it again.");
+        }
+
+        Show(_current with { State = next });
+        scans.Start(next);
+        return new(null, next.Sequence);
+    }
+
+    private void Take(ScanResult scan) => Show(_current with { Scan = scan });
+
+    private void Show(Snapshot snapshot)
+    {
+        _current = snapshot;
+        outputs.Show(snapshot);
+    }
+
+    private Reply Refuse(string reason) => new(reason, _current.State.Sequence);
+
+    [LoggerMessage(LogLevel.Information, "The session goes on after event {Sequence}.")]
+    private partial void Replayed(long sequence);
+
+    [LoggerMessage(LogLevel.Error, "A command failed; nothing was changed.")]
+    private partial void CommandFailed(Exception bug);
+
+    [LoggerMessage(LogLevel.Error, "The event log could not be written; the entry was refused.")]
+    private partial void DiskFailed(Exception failure);
+}

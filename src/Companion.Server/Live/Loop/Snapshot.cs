@@ -1,0 +1,17 @@
+using Companion.Engine.Proofs;
+using Companion.Session.Scanning;
+using Companion.Session.State;
+
+namespace Companion.Server.Live.Loop;
+
+/// <summary>The session at one moment: what every page is shown from.</summary>
+/// <param name="State">The state.</param>
+/// <param name="Scan">The last finished scan, or null. It may be of an older state.</param>
+internal sealed record Snapshot(SessionState State, ScanResult? Scan)
+{
+    /// <summary>The deduction that a page names: open, or said before and wanted again.</summary>
+    /// <param name="id">The deduction's one-line text; may be null.</param>
+    /// <exception cref="FormatException">It is open no longer.</exception>
+    public Deduction Named(string? id) => Scan?.Named(State, id ?? "")
+        ?? throw new FormatException("This deduction is not open any more: choose one of the list.");
+}

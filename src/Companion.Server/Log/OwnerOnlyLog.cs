@@ -1,0 +1,16 @@
+using System.Text;
+using Companion.Server.Data;
+using Serilog.Sinks.File;
+
+namespace Companion.Server.Log;
+
+/// <summary>Closes each log file to other users as it is opened.</summary>
+internal sealed class OwnerOnlyLog : FileLifecycleHooks
+{
+    /// <inheritdoc/>
+    public override Stream OnFileOpened(string path, Stream underlyingStream, Encoding encoding)
+    {
+        OwnerOnly.Close(path);
+        return underlyingStream;
+    }
+}

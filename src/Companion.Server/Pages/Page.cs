@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using Companion.Server.Access;
+
+namespace Companion.Server.Pages;
+
+/// <summary>A page that somebody opens.</summary>
+/// <param name="Path">Its address.</param>
+/// <param name="File">Its file among the built pages.</param>
+/// <param name="Role">Whose key opens it.</param>
+/// <param name="Title">What it is called.</param>
+/// <param name="Purpose">What it is for.</param>
+internal sealed record Page(string Path, string File, AccessRole Role, string Title, string Purpose)
+{
+    /// <summary>All pages.</summary>
+    public static ImmutableArray<Page> All { get; } =
+    [
+        new("/presenter", "presenter.html", AccessRole.Presenter, "Presenter", "the private panel"),
+        new("/desk", "presenter.html", AccessRole.CoHost, "Co-host", "the panel for a co-host"),
+        new("/overlay", "overlay.html", AccessRole.Overlay, "Overlay", "page source for the broadcast software; ?scene=NAME for another scene"),
+        new("/stage", "stage.html", AccessRole.Overlay, "Stage", "the whole board on air"),
+    ];
+}

@@ -1,0 +1,37 @@
+using Companion.Server.Access;
+
+namespace Companion.Server.Pages;
+
+/// <summary>The pages that people open.</summary>
+internal static class PagesFeature
+{
+    /// <summary>Serves the pages' files: those with a hash in their names may be kept for ever, all others never.</summary>
+    /// <param name="app">The server.</param>
+    public static void MapPages(this WebApplication app)
+    {
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            OnPrepareResponse = file =>
+            {
+                if (file.Context.Request.Path.StartsWithSegments("/assets"))
+                    file.Context.Response.Headers.CacheControl = "public, max-age=31536000, immutable";
+            },
+        });
+        app.MapGet("/", () => Results.Content(Index.Html, "text/html; charset=utf-8"));
+        foreach (var page in Page.All)
+            app.MapGet(page.Path, context => Send(context, page));
+    }
+
+    private static async Task Send(HttpContext context, Page page)
+    {
+        var file = context.RequestServices.GetRequiredService<IWebHostEnvironment>().WebRootFileProvider.GetFileInfo(page.File);
+        if (!file.Exists)
+        {
+            await PlainAnswer.Write(context, StatusCodes.Status404NotFound, "This page was not built into the program: build it again.");
+            return;
+        }
+
+        context.Response.ContentType = "text/html; charset=utf-8";
+        await context.Response.SendFileAsync(file, context.RequestAborted);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Companion.Engine;
+using Companion.Server.Access;
+using Companion.Server.Live.Loop;
+using Companion.Session.State;
+using Companion.Session.Views;
+
+namespace Companion.Server.Wire;
+
+/// <summary>What a panel is sent at once after each entry: <see cref="DeskView"/> with pictures, and whose panel it is.</summary>
+/// <param name="Sequence">See <see cref="DeskView"/>, as for all but the following.</param>
+/// <param name="Role">Presenter or co-host.</param>
+/// <param name="Credit">Title, setter and link.</param>
+/// <param name="Cells">The 81 cells.</param>
+/// <param name="Writing">Cells being written.</param>
+/// <param name="Undo">What an undo would take back.</param>
+/// <param name="Redo">What a redo would make again.</param>
+/// <param name="Watch">Warnings.</param>
+/// <param name="Standby">What stands by, with its picture.</param>
+/// <param name="OnAir">What is on air, with the picture of all of it.</param>
+/// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
+/// <param name="Scenes">The scenes.</param>
+/// <param name="ShownFrame">The scene whose frame is shown.</param>
+public sealed record DeskWire(
+    long Sequence,
+    AccessRole Role,
+    Credit Credit,
+    ImmutableArray<DeskCell> Cells,
+    ImmutableArray<Cell> Writing,
+    string? Undo,
+    string? Redo,
+    ImmutableArray<WatchNote> Watch,
+    CueWire? Standby,
+    CueWire? OnAir,
+    bool CoHostMayAir,
+    ImmutableArray<SceneView> Scenes,
+    string? ShownFrame)
+{
+    internal static DeskWire Of(Snapshot snapshot, AccessRole role, Voice voice)
+    {
+        var state = snapshot.State;
+        var view = PanelViews.Desk(state, snapshot.Scan, voice);
+        return new(
+            view.Sequence,
+            role,
+            view.Credit,
+            view.Cells,
+            view.Writing,
+            view.Undo,
+            view.Redo,
+            view.Watch,
+            CueWire.Of(view.Standby, state.Standby, voice),
+            CueWire.Of(view.OnAir, state.OnAir?.Chosen, voice),
+            view.CoHostMayAir,
+            view.Scenes,
+            view.ShownFrame);
+    }
+}
