@@ -49,9 +49,7 @@ public sealed class EventTextTests
             Digits = DigitSet.Parse("1"),
         };
 
-        var read = EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)));
-
-        Assert.Equal(deduction, Assert.IsType<StoodBy>(read).Deduction);
+        Assert.Equal(deduction, ((StoodBy)EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)))).Deduction);
     }
 
     [Fact]

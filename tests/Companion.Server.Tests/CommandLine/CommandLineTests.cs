@@ -1,0 +1,94 @@
+using Companion.Server.Tests.Running;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class CommandLineTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public static TheoryData<string, string[]> WrongCalls => new()
+    {
+        { "Unrecognized command or argument 'skan'.", ["skan"] },
+        { "Unrecognized command or argument '--loud'.", ["--loud"] },
+        { "--port takes a number from 0 to 65535 and not 'many'.", ["--port", "many"] },
+        { "--port takes a number from 0 to 65535 and not '65536'.", ["--port", "65536"] },
+        { "Required argument 'grid' missing", ["scan"] },
+        { "'r1c2' is not a candidate such as r4c7=5.", ["scan", Grids.EssayOne, "--without", "r1c2"] },
+        { "The file /no/such/file cannot be read", ["check", "/no/such/file"] },
+        { "Option '--out' is required.", ["still", Grids.EssayOne] },
+        { "--size takes a size such as 1280x720, 240 to 8192 each way, and not '5x5'.", ["still", Grids.EssayOne, "--size", "5x5", "--out", "x.png"] },
+        { "--grade takes a number from 1 to 4 and not '5'.", ["still", Grids.EssayOne, "--grade", "5", "--out", "x.png"] },
+        { "'everybody' has no key: name presenter, cohost, overlay or viewer.", ["keys", "renew", "everybody"] },
+        { "'1' has no key: name presenter, cohost, overlay or viewer.", ["keys", "renew", "1"] },
+    };
+
+    [Theory]
+    [MemberData(nameof(WrongCalls))]
+    public async Task A_wrong_call_ends_with_2_and_one_plain_sentence(string sentence, string[] words)
+    {
+        var (code, output, error) = await Cli.Run(words);
+
+        Assert.Equal(2, code);
+        Assert.StartsWith(sentence, error, StringComparison.Ordinal);
+        Assert.Single(error.Trim().Split('\n'));
+        Assert.Equal("", output);
+    }
+
+    [Fact]
+    public async Task Help_names_every_command()
+    {
+        var (code, output, _) = await Cli.Run("--help");
+
+        Assert.Equal(0, code);
+        Assert.All(["scan", "check", "still", "keys", "--port", "--data"], word => Assert.Contains(word, output, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Keys_are_printed_as_links_with_one_caution()
+    {
+        var (code, output, _) = await Cli.Run("keys", "--data", _folder.Path, "--port", "5999");
+
+        Assert.Equal(0, code);
+        Assert.Matches(@"http://localhost:5999/presenter#k=[A-Za-z0-9_-]{43} ", output);
+        Assert.Matches(@"http://localhost:5999/overlay#k=[A-Za-z0-9_-]{43} ", output);
+        Assert.EndsWith("keep this window off air.", output.TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task One_key_can_be_renewed()
+    {
+        var (_, before, _) = await Cli.Run("keys", "--data", _folder.Path);
+        var (code, after, _) = await Cli.Run("keys", "renew", "cohost", "--data", _folder.Path);
+
+        Assert.Equal(0, code);
+        Assert.Equal(["Co-host"], before.Split('\n').Except(after.Split('\n')).Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries)[0]));
+        Assert.Equal(after, (await Cli.Run("keys", "--data", _folder.Path)).Output);
+    }
+
+    [Fact]
+    public async Task A_port_that_is_taken_is_said_plainly_with_the_way_out()
+    {
+        await using var other = await RunningCompanion.Start();
+        var port = other.Address.Port.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var (code, _, error) = await Cli.Run("--port", port, "--data", _folder.Path);
+
+        Assert.Equal(2, code);
+        Assert.Equal($"Port {port} is taken by another program: stop that one, or choose another port with --port.", error.Trim());
+    }
+
+    [Theory]
+    [InlineData("{ \"port\": 70000 }", "The port is a number from 0 to 65535 and not 70000: change it.")]
+    [InlineData("{ \"wordsPerMinute\": 10, \"audiencePushesPerSecond\": 0 }", "wordsPerMinute is 110 to 180 and not 10: change it. audiencePushesPerSecond is 1 to 10 and not 0: change it.")]
+    [InlineData("{ \"port\": \"many\" }", "The settings cannot be read:")]
+    [InlineData("{ port", "The settings cannot be read:")]
+    public async Task Settings_that_cannot_be_used_are_said_plainly(string settings, string sentence)
+    {
+        await File.WriteAllTextAsync(_folder.In("companion.json"), settings, TestContext.Current.CancellationToken);
+        var (code, _, error) = await Cli.Run("--data", _folder.Path);
+
+        Assert.Equal(2, code);
+        Assert.StartsWith(sentence, error, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _folder.Dispose();
+}

@@ -1,0 +1,79 @@
+using System.Text.Json;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class ScanCommandTests
+{
+    [Fact]
+    public async Task A_position_is_scanned_into_the_documented_shape()
+    {
+        // The essay's worked example: r5c5 can only be 5.
+        var (code, output, _) = await Cli.Run("scan", Grids.EssayOne, "--json");
+        using var json = JsonDocument.Parse(output);
+
+        Assert.Equal(0, code);
+        Assert.Equal(["grid", "deductions"], Names(json.RootElement));
+        Assert.Equal(Grids.EssayOne.Replace('0', '.'), json.RootElement.GetProperty("grid").GetString());
+        Assert.All(json.RootElement.GetProperty("deductions").EnumerateArray(), deduction => Assert.Equal(
+            ["rule", "cells", "digits", "restsOn", "places", "removes", "text"], Names(deduction)));
+        Assert.Equal(
+            """
+            {"rule":"naked-single","cells":[{"cell":"r5c5","role":"single"}],"digits":[5],"restsOn":[{"cell":"r5c5","digit":1},{"cell":"r5c5","digit":2},{"cell":"r5c5","digit":3},{"cell":"r5c5","digit":4},{"cell":"r5c5","digit":6},{"cell":"r5c5","digit":7},{"cell":"r5c5","digit":8},{"cell":"r5c5","digit":9}],"places":[{"cell":"r5c5","digit":5}],"removes":[],"text":"naked-single 5 single r5c5 places r5c5=5"}
+            """,
+            Deduction(json, "naked-single", "r5c5").GetRawText());
+    }
+
+    [Fact]
+    public async Task Candidates_that_are_gone_already_count_as_gone()
+    {
+        var (_, before, _) = await Cli.Run("scan", Grids.EssayOne, "--json");
+        Assert.DoesNotContain("naked-single 1 single r1c3", before, StringComparison.Ordinal);
+
+        // r1c3 has 1, 2 and 4 from the digits alone.
+        var (code, after, _) = await Cli.Run("scan", Grids.EssayOne, "--without", "r1c3=2,r1c3=4", "--json");
+
+        Assert.Equal(0, code);
+        Assert.Contains("naked-single 1 single r1c3", after, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task People_are_given_a_numbered_line_a_deduction()
+    {
+        var (code, output, _) = await Cli.Run("scan", Grids.EssayOne);
+        var lines = output.TrimEnd().Split('\n');
+
+        Assert.Equal(0, code);
+        Assert.All(lines, (line, index) => Assert.Matches($"^ +{index + 1}  [A-Z].*r[1-9]c[1-9]", line));
+    }
+
+    [Fact]
+    public async Task A_full_grid_has_nothing_open_and_that_is_fine()
+    {
+        var (code, output, _) = await Cli.Run("scan", Grids.TextbookSolved);
+
+        Assert.Equal(0, code);
+        Assert.Equal("The grid is full.", output.Trim());
+    }
+
+    [Fact]
+    public async Task A_grid_that_is_none_ends_with_1_and_every_reason()
+    {
+        var (code, output, error) = await Cli.Run("scan", "55" + Grids.EssayOne[2..]);
+
+        Assert.Equal(1, code);
+        Assert.Equal("", output);
+        Assert.Equal(
+            [
+                "5 stands twice in row 1, in r1c1 and r1c2: change one of them.",
+                "5 stands twice in block 1, in r1c1 and r1c2: change one of them.",
+            ],
+            error.TrimEnd().Split('\n'));
+    }
+
+    private static IEnumerable<string> Names(JsonElement element) => element.EnumerateObject().Select(member => member.Name);
+
+    private static JsonElement Deduction(JsonDocument json, string rule, string cell) =>
+        json.RootElement.GetProperty("deductions").EnumerateArray().First(deduction =>
+            deduction.GetProperty("rule").GetString() == rule
+            && deduction.GetProperty("cells")[0].GetProperty("cell").GetString() == cell);
+}

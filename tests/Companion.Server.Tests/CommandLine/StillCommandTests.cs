@@ -1,0 +1,76 @@
+using Companion.Server.Tests.Running;
+using SkiaSharp;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class StillCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    [Fact]
+    public async Task A_grid_is_drawn_in_the_size_asked_for_and_with_a_deduction_it_looks_different()
+    {
+        await Draw("bare.png", Grids.EssayOne, "--size", "640x360");
+        await Draw("why.png", Grids.EssayOne, "--size", "640x360", "--deduction", "1");
+        await Draw("where.png", Grids.EssayOne, "--size", "640x360", "--deduction", "1", "--grade", "1");
+        await Draw("dark.png", Grids.EssayOne, "--size", "640x360", "--theme", "dark");
+
+        Assert.All(["bare.png", "why.png", "where.png", "dark.png"], file =>
+        {
+            using var picture = SKBitmap.Decode(_folder.In(file));
+            Assert.Equal((640, 360), (picture.Width, picture.Height));
+        });
+        Assert.Distinct(Directory.GetFiles(_folder.Path, "*.png").Select(file => Convert.ToHexString(File.ReadAllBytes(file))));
+    }
+
+    [Fact]
+    public async Task Without_a_grid_the_session_is_drawn_with_what_is_on_air()
+    {
+        var (code, _, error) = await Cli.Run("still", "--data", _folder.Path, "--out", _folder.In("none.png"));
+        Assert.Equal(2, code);
+        Assert.Contains("There is no session", error, StringComparison.Ordinal);
+
+        await using var companion = await RunningCompanion.Start(_folder.Path);
+        await using var presenter = await companion.OpenDesk();
+        await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
+        await Draw("bare.png", "--data", _folder.Path);
+        var next = await presenter.Sees("Next", view => view.GetProperty("sequence").GetInt64() >= 2);
+        await presenter.Do("StandBy", next.GetProperty("deductions")[0].GetProperty("id").GetString());
+        await presenter.Do("NextGrade");
+        await Draw("onair.png", "--data", _folder.Path);
+        await Draw("grid.png", Grids.EssayOne);
+
+        Assert.Equal(await Bytes("grid.png"), await Bytes("bare.png"));
+        Assert.NotEqual(await Bytes("bare.png"), await Bytes("onair.png"));
+    }
+
+    [Fact]
+    public async Task A_deduction_that_is_not_there_is_said_plainly()
+    {
+        var (code, _, error) = await Cli.Run("still", Grids.TextbookSolved, "--deduction", "1", "--out", _folder.In("x.png"));
+
+        Assert.Equal(2, code);
+        Assert.Equal("0 deductions are open and there is no number 1: 'companion scan' lists them.", error.Trim());
+    }
+
+    [Fact]
+    public async Task A_bad_grid_ends_with_1_and_a_file_that_cannot_be_written_with_2()
+    {
+        Assert.Equal(1, (await Cli.Run("still", "12", "--out", _folder.In("x.png"))).ExitCode);
+
+        var (code, _, error) = await Cli.Run("still", Grids.EssayOne, "--out", _folder.In("no", "such", "folder.png"));
+        Assert.Equal(2, code);
+        Assert.Contains("cannot be written", error, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private async Task Draw(string file, params string[] words)
+    {
+        var (code, _, error) = await Cli.Run(["still", .. words, "--out", _folder.In(file)]);
+        Assert.Equal("", error);
+        Assert.Equal(0, code);
+    }
+
+    private Task<byte[]> Bytes(string file) => File.ReadAllBytesAsync(_folder.In(file), TestContext.Current.CancellationToken);
+}

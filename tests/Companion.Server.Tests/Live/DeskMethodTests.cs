@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using System.Text.Json;
+using Companion.Server.Access;
+using Companion.Server.Live.Desk;
+using Companion.Server.Tests.Running;
+
+namespace Companion.Server.Tests.Live;
+
+/// <summary>Who may call what at the desk, and what comes of calls that make no sense.</summary>
+public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<CompanionFixture>
+{
+    private const string OnlyPresenter = "Only the presenter may do this: ask the presenter.";
+    private const string NotAllowed = "Co-hosts may not put anything on air now: ask the presenter to allow it.";
+
+    private static readonly object Frame = new { left = 0.1, top = 0.1, width = 0.5, height = 0.5 };
+
+    // Every method with arguments that make sense, and whether co-hosts who are allowed on air may call it.
+    private static readonly ImmutableArray<(string Name, object?[] Arguments, bool IsForAir)> Methods =
+    [
+        ("LoadPuzzle", [Grids.EssayOne, "", "", ""], false),
+        ("PlaceDigit", ["r1c3", 1], false),
+        ("EraseCells", [new[] { "r1c3" }], false),
+        ("ToggleBlockMark", [new[] { "r1c3", "r2c2" }, 2], false),
+        ("ToggleCellMark", [new[] { "r1c3" }, 2], false),
+        ("ToggleStrike", [new[] { "r1c3" }, 9], false),
+        ("SettleMarks", [], false),
+        ("Undo", [], false),
+        ("Redo", [], false),
+        ("ClearGrid", [], false),
+        ("AllowCoHostOnAir", [true], false),
+        ("StandBy", ["an id"], true),
+        ("StandDown", [], true),
+        ("NextGrade", [], true),
+        ("PreviousGrade", [], true),
+        ("ClearAir", [], true),
+        ("MarkUsed", ["an id"], true),
+        ("PlaceFrame", ["main", Frame], true),
+        ("ShowFrame", ["main"], true),
+        ("ForgetScene", ["main"], true),
+    ];
+
+    [Fact]
+    public void The_table_the_hub_and_the_pages_name_the_same_methods()
+    {
+        var table = Methods.Select(method => method.Name).Order().ToList();
+        var hub = typeof(DeskHub).GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+            .Select(method => method.Name).Where(name => name != nameof(DeskHub.OnConnectedAsync)).Order();
+        var pages = WireFile.MembersOf("DeskMethods").Order();
+
+        Assert.Equal(table, hub);
+        Assert.Equal(table, pages);
+    }
+
+    [Fact]
+    public async Task A_co_host_is_refused_everything_until_the_presenter_allows_what_belongs_on_air()
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+        await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
+
+        var before = companion.Session.State;
+        foreach (var (name, arguments, isForAir) in Methods.Where(method => method.Arguments is not ["an id"]))
+            Assert.Equal((name, isForAir ? NotAllowed : OnlyPresenter), (name, (await coHost.Ask(name, arguments)).Refusal));
+        Assert.Same(before, companion.Session.State);
+
+        await presenter.Do("AllowCoHostOnAir", true);
+        foreach (var (name, arguments, isForAir) in Methods)
+        {
+            var refusal = (await coHost.Ask(name, arguments)).Refusal;
+            Assert.Equal((name, !isForAir), (name, refusal == OnlyPresenter));
+            Assert.NotEqual((name, NotAllowed), (name, refusal));
+        }
+    }
+
+    [Fact]
+    public async Task The_presenter_is_refused_nothing_for_who_asks()
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+
+        foreach (var (name, arguments, _) in Methods)
+        {
+            var refusal = (await presenter.Ask(name, arguments)).Refusal;
+            Assert.False(refusal is OnlyPresenter or NotAllowed, name);
+        }
+    }
+
+    public static TheoryData<string, string, string> Nonsense => new()
+    {
+        { "PlaceDigit", """["r0c5", 1]""", "'r0c5' is not a cell such as r4c7." },
+        { "PlaceDigit", """[null, 1]""", "'' is not a cell such as r4c7." },
+        { "PlaceDigit", """["r1c3", 0]""", "0 is not a digit from 1 to 9." },
+        { "PlaceDigit", """["r1c3", 10]""", "10 is not a digit from 1 to 9." },
+        { "EraseCells", """[["r1c3", "somewhere"]]""", "'somewhere' is not a cell such as r4c7." },
+        { "EraseCells", """[["r1c3", null]]""", "'' is not a cell such as r4c7." },
+        { "ToggleBlockMark", """[["r1c3"], -1]""", "-1 is not a digit from 1 to 9." },
+        { "StandBy", """["no-such-deduction"]""", "This deduction is not open any more: choose one of the list." },
+        { "MarkUsed", """[null]""", "This deduction is not open any more: choose one of the list." },
+        { "PlaceFrame", """["main", null]""", "A frame has left, top, width and height." },
+    };
+
+    [Theory]
+    [MemberData(nameof(Nonsense))]
+    public async Task Arguments_that_make_no_sense_are_refused_in_one_plain_sentence(string method, string arguments, string sentence)
+    {
+        await using var presenter = await fixture.Companion.OpenDesk();
+        await presenter.Sees("Next", _ => true);
+        var before = fixture.Companion.Session.State.Sequence;
+
+        var reply = await presenter.Ask(method, Read(arguments));
+
+        Assert.Equal(sentence, reply.Refusal);
+        Assert.Equal(before, reply.Sequence);
+    }
+
+    [Theory]
+    [InlineData("LoadPuzzle", "[null, null, null, null]")]
+    [InlineData("ToggleCellMark", "[null, 5]")]
+    [InlineData("PlaceFrame", "[null, null]")]
+    [InlineData("PlaceFrame", """["main", {}]""")]
+    [InlineData("ForgetScene", "[null]")]
+    [InlineData("ShowFrame", """["no such scene"]""")]
+    public async Task Arguments_that_are_missing_are_refused_as_well(string method, string arguments)
+    {
+        await using var presenter = await fixture.Companion.OpenDesk();
+
+        Assert.Matches(@"^\w.*\.$", (await presenter.Ask(method, Read(arguments))).Refusal);
+    }
+
+    [Theory]
+    [InlineData("PlaceDigit", "r1c3")]
+    [InlineData("PlaceDigit", "r1c3", "one")]
+    [InlineData("NoSuchMethod")]
+    public async Task A_call_that_no_page_makes_fails_without_a_word_about_the_inside_and_the_next_one_works(
+        string method, params object?[] arguments)
+    {
+        await using var presenter = await fixture.Companion.OpenDesk();
+
+        var error = await Assert.ThrowsAsync<Microsoft.AspNetCore.SignalR.HubException>(() => presenter.Ask(method, arguments));
+        Assert.DoesNotContain("System.", error.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(" at ", error.Message, StringComparison.Ordinal);
+        await presenter.Do("StandDown");
+    }
+
+    private static object?[] Read(string arguments) => [.. JsonSerializer.Deserialize<JsonElement?[]>(arguments)!];
+}

@@ -1,0 +1,48 @@
+using Companion.Server.Live.Loop;
+using Companion.Server.Tests.Running;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Companion.Server.Tests.Live;
+
+public sealed class ScanTests
+{
+    [Fact]
+    public async Task A_scan_holds_no_entry_up_and_the_latest_wins()
+    {
+        using var scanner = new HeldScanner();
+        await using var companion = await RunningCompanion.Start(adjust: builder => builder.Services.AddSingleton<IScanner>(scanner));
+        await using var presenter = await companion.OpenDesk();
+        await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
+        await presenter.Do("PlaceDigit", "r5c5", 5);
+        var last = (await presenter.Ask("PlaceDigit", "r5c2", 2)).Sequence;
+        await presenter.Sees("Desk", last);
+        Assert.DoesNotContain("Next", presenter.Told.Select(told => told.Name));
+
+        scanner.Release();
+
+        Assert.Equal(last, (await presenter.Sees("Next", _ => true)).GetProperty("sequence").GetInt64());
+        Assert.Equal(scanner.Begun.SkipLast(1), scanner.Cancelled);
+        Assert.Equal(last, scanner.Begun.Last());
+    }
+
+    [Fact]
+    public async Task A_scan_that_fails_stops_neither_the_session_nor_the_next_scan()
+    {
+        await using var companion = await RunningCompanion.Start(
+            adjust: builder => builder.Services.AddSingleton<IScanner>(new FailingFirstScanner()));
+        await using var presenter = await companion.OpenDesk();
+
+        var sequence = (await presenter.Ask("LoadPuzzle", Grids.EssayOne, "", "", "")).Sequence;
+
+        await presenter.Sees("Next", sequence);
+    }
+
+    private sealed class FailingFirstScanner : IScanner
+    {
+        private readonly LadderScanner _scanner = new(Engine.Rules.Ladder.Standard);
+
+        public Session.Scanning.ScanResult Scan(
+            Session.State.SessionState state, Session.Scanning.ScanResult? previous, CancellationToken cancel) =>
+            state.Sequence < 2 ? throw new InvalidOperationException("This scan fails.") : _scanner.Scan(state, previous, cancel);
+    }
+}

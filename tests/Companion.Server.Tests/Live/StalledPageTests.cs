@@ -1,0 +1,77 @@
+using System.Net;
+using System.Net.Sockets;
+using System.Net.WebSockets;
+using System.Text;
+using Companion.Server.Access;
+using Companion.Server.Tests.Running;
+using Microsoft.AspNetCore.SignalR;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Companion.Server.Tests.Live;
+
+public sealed class StalledPageTests
+{
+    [Fact(Timeout = 120_000)]
+    public async Task A_page_that_reads_nothing_holds_no_other_up_and_is_cut_off()
+    {
+        var goodbyes = new CountedGoodbyes();
+        await using var companion = await RunningCompanion.Start(
+            adjust: builder => builder.Services.Configure<HubOptions>(hub => hub.AddFilter(goodbyes)));
+        await using var presenter = await companion.OpenDesk();
+        await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
+        await using var stage = await companion.OpenStage();
+        using var stalledDesk = await Stall(companion, HubPaths.Desk, AccessRole.Presenter);
+        using var stalledStage = await Stall(companion, HubPaths.Overlay + "?page=stage", AccessRole.Overlay);
+
+        // Until the buffers on the way are full and both are cut off. Every entry is answered and shown meanwhile.
+        var sequence = 0L;
+        for (var entry = 0; goodbyes.Count < 2; entry++)
+        {
+            TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
+            sequence = (await presenter.Ask("AllowCoHostOnAir", entry % 2 == 0)).Sequence;
+            await stage.Sees("Stage", sequence);
+        }
+
+        await presenter.Sees("Desk", sequence);
+        await coHost.Sees("Desk", sequence);
+        await stage.Sees("Stage", sequence);
+    }
+
+    // Connects as SignalR's JSON protocol has it, and never reads from then on.
+    private static async Task<ClientWebSocket> Stall(RunningCompanion companion, string hub, AccessRole role)
+    {
+        var socket = new ClientWebSocket();
+        socket.Options.SetRequestHeader("Authorization", $"Bearer {companion.Keys[role].Reveal()}");
+        socket.Options.SetRequestHeader("Origin", companion.Address.GetLeftPart(UriPartial.Authority));
+        using var narrow = new HttpMessageInvoker(new SocketsHttpHandler { ConnectCallback = ConnectNarrow });
+        await socket.ConnectAsync(
+            new Uri($"ws://{companion.Address.Authority}{hub}"), narrow, TestContext.Current.CancellationToken);
+        await socket.SendAsync(
+            Encoding.UTF8.GetBytes("{\"protocol\":\"json\",\"version\":1}\u001e"),
+            WebSocketMessageType.Text,
+            endOfMessage: true,
+            TestContext.Current.CancellationToken);
+        return socket;
+    }
+
+    private sealed class CountedGoodbyes : IHubFilter
+    {
+        private int _count;
+
+        public int Count => Volatile.Read(ref _count);
+
+        public Task OnDisconnectedAsync(
+            HubLifetimeContext context, Exception? exception, Func<HubLifetimeContext, Exception?, Task> next)
+        {
+            Interlocked.Increment(ref _count);
+            return next(context, exception);
+        }
+    }
+
+    private static async ValueTask<Stream> ConnectNarrow(SocketsHttpConnectionContext context, CancellationToken cancel)
+    {
+        var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp) { ReceiveBufferSize = 4096 };
+        await socket.ConnectAsync(IPAddress.Loopback, context.DnsEndPoint.Port, cancel);
+        return new NetworkStream(socket, ownsSocket: true);
+    }
+}

@@ -1,0 +1,72 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Companion.Server.Tests.Running;
+
+/// <summary>The built program as a process of its own, on a free port of this machine.</summary>
+internal sealed class CompanionProcess : IAsyncDisposable
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    private readonly Process _process;
+
+    private CompanionProcess(Process process, Uri address, string presenterKey) =>
+        (_process, Address, PresenterKey) = (process, address, presenterKey);
+
+    public Uri Address { get; }
+
+    public string PresenterKey { get; }
+
+    /// <summary>Starts the server on a data folder and waits until it has printed its links.</summary>
+    public static async Task<CompanionProcess> Serve(string folder)
+    {
+        var process = Begin("--port", "0", "--data", folder);
+        var printed = "";
+        while (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Patience) is { } line)
+        {
+            printed += line + "\n";
+            if (Regex.Match(line, @"(?<address>http://[^/]+)/presenter#k=(?<key>\S+)") is { Success: true } link)
+                return new(process, new(link.Groups["address"].Value), link.Groups["key"].Value);
+        }
+
+        throw new InvalidOperationException($"The server did not start:\n{printed}{await process.StandardError.ReadToEndAsync()}");
+    }
+
+    /// <summary>Runs the program to its end.</summary>
+    public static async Task<(int ExitCode, string Output, string Error)> Run(string? input, params string[] words)
+    {
+        using var process = Begin(words);
+        var output = process.StandardOutput.ReadToEndAsync();
+        var error = process.StandardError.ReadToEndAsync();
+        await process.StandardInput.WriteAsync(input);
+        process.StandardInput.Close();
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
+        return (process.ExitCode, await output, await error);
+    }
+
+    /// <summary>Ends the process at once, as a crash or a power switch would (SIGKILL on Unix).</summary>
+    public async Task Kill()
+    {
+        _process.Kill();
+        await _process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!_process.HasExited)
+            await Kill();
+        _process.Dispose();
+    }
+
+    private static Process Begin(params string[] words)
+    {
+        var program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "companion.exe" : "companion");
+        return Process.Start(new ProcessStartInfo(program, words)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Path.GetTempPath(),
+        })!;
+    }
+}

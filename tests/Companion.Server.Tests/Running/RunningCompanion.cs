@@ -1,0 +1,66 @@
+using Companion.Server.Access;
+using Companion.Server.Data;
+using Companion.Server.Live.Loop;
+using Companion.Server.Settings;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.SignalR.Protocol;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Companion.Server.Tests.Running;
+
+/// <summary>The whole server on a real port of this machine, with a data folder of its own.</summary>
+internal sealed class RunningCompanion : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+    private readonly IDisposable? _folder;
+
+    private RunningCompanion(WebApplication app, IDisposable? folder) => (_app, _folder) = (app, folder);
+
+    public Uri Address => new(_app.Urls.Single());
+
+    public KeyRing Keys => _app.Services.GetRequiredService<KeyRing>();
+
+    public Snapshot Session => _app.Services.GetRequiredService<SessionLoop>().Current;
+
+    /// <summary>What the hubs can speak.</summary>
+    public IEnumerable<IHubProtocol> Protocols => _app.Services.GetServices<IHubProtocol>();
+
+    /// <summary>Starts on a folder that stays, or on one that goes with the server.</summary>
+    public static async Task<RunningCompanion> Start(string? folder = null, Action<WebApplicationBuilder>? adjust = null)
+    {
+        var own = folder is null ? new TemporaryFolder() : null;
+        var app = Program.Build(DataFolder.Open(folder ?? own!.Path), new ServerSettings { Port = 0 }, adjust);
+        await app.StartAsync(TestContext.Current.CancellationToken);
+        return new(app, own);
+    }
+
+    /// <summary>A browser's HTTP client that has the given page of ours open.</summary>
+    public HttpClient Browser()
+    {
+        var browser = new HttpClient { BaseAddress = Address };
+        browser.DefaultRequestHeaders.Add("Origin", Address.GetLeftPart(UriPartial.Authority));
+        return browser;
+    }
+
+    /// <summary>A panel of a role, connected.</summary>
+    public Task<OpenPage> OpenDesk(AccessRole role = AccessRole.Presenter, bool speaksMessagePack = false) =>
+        OpenPage.Open(this, HubPaths.Desk, role, speaksMessagePack);
+
+    /// <summary>An overlay page of a scene, connected.</summary>
+    public Task<OpenPage> OpenOverlay(string scene = "main", bool speaksMessagePack = false) =>
+        OpenPage.Open(this, $"{HubPaths.Overlay}?page=overlay&scene={scene}", AccessRole.Overlay, speaksMessagePack);
+
+    /// <summary>A stage page, connected.</summary>
+    public Task<OpenPage> OpenStage(bool speaksMessagePack = false) =>
+        OpenPage.Open(this, $"{HubPaths.Overlay}?page=stage", AccessRole.Overlay, speaksMessagePack);
+
+    /// <summary>A viewer's page, connected.</summary>
+    public Task<OpenPage> OpenAudience(bool speaksMessagePack = false) =>
+        OpenPage.Open(this, HubPaths.Audience, AccessRole.Viewer, speaksMessagePack);
+
+    public async ValueTask DisposeAsync()
+    {
+        await _app.DisposeAsync();
+        _folder?.Dispose();
+    }
+}
