@@ -40,7 +40,7 @@ export function PlateDigit({ x, y, digit }: Place & { digit: number }) {
       font-size={size}
       fill={ink('lightEdge')}
       stroke={paint('lightEdge')}
-      stroke-width={0.04}
+      stroke-width={0.03}
       paint-order="stroke"
     >
       {digit}

@@ -22,7 +22,7 @@ const cue: Cue = {
   deduction: deduction('wing', { name: 'XY-wing' }),
   grade: 2,
   hints: { where: 'Look at row 4', what: 'Look for an XY-wing', which: 'Pivot r4c2', why: 'So 9 goes' },
-  picture: picture('Look for an XY-wing', { kind: 'cell', x: 1, y: 3, isSecond: false, tab: 'P' }),
+  picture: picture('The caption', { kind: 'cell', x: 1, y: 3, isSecond: false, tab: 'P' }),
 };
 
 const take = (said = {}) => act(() => desk.model.takeDesk(deskView(said)));
@@ -150,6 +150,7 @@ test('what is on air shows in the mirror, with lamp and grade in words', () => {
   expect(at('.board').querySelectorAll('.shapes .cell').length).toBe(0);
   expect(at('.mirror').querySelectorAll('.shapes .cell').length).toBe(1);
   expect(at('.lamp').textContent).toBe('ON AIR');
+  expect(at('.words-now').textContent).toBe('XY-wingGrade 2 of 4: WhatThe caption');
   expect(at('[aria-current="step"]').textContent).toBe('2 Whaton air Look for an XY-wing');
   expect(button('Next: 3 which').disabled).toBe(false);
 });
@@ -218,13 +219,17 @@ test('the grid is cleared only after a question', () => {
 });
 
 test('a refused puzzle leaves the dialog open with every reason', async () => {
-  desk.calls.refusals.set('LoadPuzzle', 'Row 1 holds 5 twice: take one out. The link starts with ftp.');
+  desk.calls.refusals.set(
+    'LoadPuzzle',
+    '5 stands twice in row 1: change one of them. 5 stands twice in block 1. The link starts with ftp.',
+  );
   take();
   key('l');
   await submit();
 
   expect([...page.querySelectorAll('.reasons li')].map((reason) => reason.textContent)).toEqual([
-    'Row 1 holds 5 twice: take one out.',
+    '5 stands twice in row 1: change one of them.',
+    '5 stands twice in block 1.',
     'The link starts with ftp.',
   ]);
 

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Cue } from '../../wire.ts';
 import { grades } from './grades.ts';
 
@@ -9,12 +10,18 @@ interface Props {
 
 /** The four grades with their words, to be read before they go on air. */
 export function Grades({ cue, isOnAir }: Props) {
+  const list = useRef<HTMLOListElement>(null);
+
+  useEffect(() => {
+    list.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
+  }, [cue.deduction.id, cue.grade]);
+
   return (
     <div class="grades">
       <h3>
         <small>{isOnAir ? 'On air:' : 'Stands by:'}</small> {cue.deduction.name}
       </h3>
-      <ol>
+      <ol ref={list}>
         {grades.map(({ grade, name, words }) => {
           const isCurrent = grade === cue.grade;
           return (

@@ -2,7 +2,7 @@ import type { Cue } from '../../wire.ts';
 import { grades } from './grades.ts';
 import { Mirror } from './Mirror.tsx';
 
-/** What the audience sees now: the drawing, small, and the words. */
+/** What the audience sees now: the drawing, small, and the words of the caption. */
 export function OnAirNow({ onAir }: { onAir: Cue | null }) {
   const grade = grades.find((each) => each.grade === onAir?.grade);
   return (
@@ -16,7 +16,7 @@ export function OnAirNow({ onAir }: { onAir: Cue | null }) {
             <p class="grade-now">
               Grade {grade.grade} of 4: <b>{grade.name}</b>
             </p>
-            <p>{onAir.hints[grade.words]}</p>
+            <p>{onAir.picture.caption}</p>
           </>
         ) : (
           <p class="empty">The audience sees nothing of ours.</p>

@@ -63,7 +63,7 @@ export function LoadDialog() {
 /** A refusal gives all its reasons in one text, a sentence each. */
 export function reasonsIn(refusal: string): string[] {
   return refusal
-    .replace(/([.!?]) (?=[A-Z])/g, '$1\n')
+    .replace(/([.!?]) (?=[A-Z0-9])/g, '$1\n')
     .split('\n')
     .filter(Boolean);
 }
