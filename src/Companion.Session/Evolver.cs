@@ -82,8 +82,8 @@ public static class Evolver
     private static SessionState Show(SessionState state, PutOnAir put)
     {
         // A grade further is about the same board as the grade before.
-        var chosen = new[] { state.OnAir?.Chosen, state.Standby }.FirstOrDefault(chosen => put.Deduction.Equals(chosen?.Deduction))
-            ?? Chosen.In(state, put.Deduction);
+        var chosen = new[] { state.OnAir?.Chosen, state.Standby }
+            .FirstOrDefault(chosen => put.Deduction.Equals(chosen?.Deduction)) ?? Chosen.In(state, put.Deduction);
         var next = state with { OnAir = new(chosen, put.Grade) };
         return put.Grade == Grade.Why ? Use(next, chosen.Grounded) : next;
     }

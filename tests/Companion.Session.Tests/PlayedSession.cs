@@ -7,7 +7,9 @@ using Companion.Session.State;
 
 namespace Companion.Session.Tests;
 
-/// <summary>A session that is played command by command, as the server plays it, with a clock that ticks a second a command.</summary>
+/// <summary>
+/// A session that is played command by command, as the server plays it, with a clock that ticks a second a command.
+/// </summary>
 internal sealed class PlayedSession
 {
     private readonly List<Event> _log = [];
@@ -67,7 +69,9 @@ internal sealed class PlayedSession
 
     public PlayedSession Strike(string cells, int digit) => Do(new ToggleStrike(Cells(cells), Digit.Of(digit)));
 
-    /// <summary>Writes, or takes back, these digits one by one in the lists of these cells; the lists are being written then.</summary>
+    /// <summary>
+    /// Writes, or takes back, these digits one by one in the lists of these cells; the lists are being written then.
+    /// </summary>
     public PlayedSession List(string cells, string digits) =>
         Do([.. DigitSet.Parse(digits).Select(digit => new ToggleCellMark(Cells(cells), digit))]);
 

@@ -3,7 +3,9 @@ namespace Companion.Session.Tests;
 /// <summary>Puzzles that the tests play.</summary>
 internal static class Puzzles
 {
-    /// <summary>The easy example of the code that goes with Russell and Norvig's textbook; naked singles alone solve it.</summary>
+    /// <summary>
+    /// The easy example of the code that goes with Russell and Norvig's textbook; naked singles alone solve it.
+    /// </summary>
     public const string Easy = """
         ..3.2.6..
         9..3.5..1

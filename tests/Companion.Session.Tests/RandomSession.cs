@@ -5,7 +5,9 @@ using Companion.Session.Scanning;
 
 namespace Companion.Session.Tests;
 
-/// <summary>Sessions as a hasty presenter might play them: sensible, wrong, refused and repeated commands. The seed fixes all.</summary>
+/// <summary>
+/// Sessions as a hasty presenter might play them: sensible, wrong, refused and repeated commands. The seed fixes all.
+/// </summary>
 internal sealed class RandomSession
 {
     private readonly Random _random;

@@ -6,6 +6,9 @@ public sealed class ReplayTests
 {
     public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(1, 30)];
 
+    /// <summary>Fewer, for tests that scan after each command.</summary>
+    public static TheoryData<int> FewSeeds { get; } = [.. Enumerable.Range(1, 8)];
+
     [Theory]
     [MemberData(nameof(Seeds))]
     public void A_replayed_log_gives_an_equal_state(int seed)

@@ -5,9 +5,10 @@ namespace Companion.Engine.Proofs;
 /// wholes, and the absent candidates that it rests on. Knows no rule. So a picture of what is named is enough to follow it.
 /// </summary>
 /// <remarks>
-/// It looks for a way to fill the named cells against the conclusion: each cell with a named digit of which it does not rest on the
-/// absence, or with some digit that is not named; equal digits not in cells that see each other; every named digit somewhere in
-/// every named house. If there is none, the conclusion is forced. All ways are tried.
+/// It looks for a way to fill the named cells against the conclusion: each cell with a named digit of which it does not rest on
+/// the absence, or with some digit that is not named; equal digits not in cells that see each other; every named digit somewhere
+/// in every named house, where the digits that stand in that house already count. If there is none, the conclusion is forced.
+/// All ways are tried.
 /// </remarks>
 public static class ProofChecker
 {

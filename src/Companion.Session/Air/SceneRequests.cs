@@ -14,10 +14,14 @@ internal static class SceneRequests
 
     public static Decision Place(SessionState state, PlaceFrame place, DateTimeOffset now)
     {
-        if (place.Scene is not { Length: > 0 and <= LongestName } || !place.Scene.All(IsNameCharacter) || place.Scene != place.Scene.Trim())
+        if (!IsName(place.Scene))
             return Decision.Refuse($"A scene's name has 1 to {LongestName} letters, digits, blanks or hyphens: choose another.");
         if (!Fits(place.Frame))
-            return Decision.Refuse("The board lies inside the picture and takes at least 5 % of its width and height: move or enlarge it.");
+        {
+            return Decision.Refuse(
+                "The board lies inside the picture and takes at least 5 % of its width and height: move or enlarge it.");
+        }
+
         return state.Scenes[place.Scene] == place.Frame
             ? Decision.Nothing
             : Decision.Of(new FramePlaced(now, place.Scene, place.Frame));
@@ -27,7 +31,9 @@ internal static class SceneRequests
     {
         if (forget.Scene == Scenes.Main)
             return Decision.Refuse($"The scene '{Scenes.Main}' is always there: place its frame instead.");
-        return state.Scenes[forget.Scene] is null ? NoSuchScene(forget.Scene) : Decision.Of(new SceneForgotten(now, forget.Scene));
+        return state.Scenes[forget.Scene] is null
+            ? NoSuchScene(forget.Scene)
+            : Decision.Of(new SceneForgotten(now, forget.Scene));
     }
 
     public static Decision Show(SessionState state, ShowFrame show, DateTimeOffset now)
@@ -40,7 +46,9 @@ internal static class SceneRequests
     private static Decision NoSuchScene(string scene) =>
         Decision.Refuse($"There is no scene '{scene}': choose one of the list.");
 
-    private static bool IsNameCharacter(char character) => char.IsLetterOrDigit(character) || character is ' ' or '-';
+    private static bool IsName(string name) =>
+        name.Length is > 0 and <= LongestName && name == name.Trim()
+        && name.All(character => char.IsLetterOrDigit(character) || character is ' ' or '-');
 
     // Written so that a frame that is not a number does not fit.
     private static bool Fits(Frame frame) =>

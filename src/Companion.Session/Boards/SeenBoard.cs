@@ -6,7 +6,9 @@ namespace Companion.Session.Boards;
 /// <summary>What a viewer can tell from the screen: the digits, and what finished marks and strikes imply.</summary>
 public static class SeenBoard
 {
-    /// <summary>The seen board of a grid, or every reason why there is none: equal digits in a house, cells without a candidate.</summary>
+    /// <summary>
+    /// The seen board of a grid, or every reason why there is none: equal digits in a house, cells without a candidate.
+    /// </summary>
     /// <param name="grid">The grid.</param>
     /// <param name="writing">Cells whose lists are being written and say nothing yet.</param>
     public static Reading<Board> Of(Grid grid, CellSet writing) => Board.Read(Draft(grid, writing));

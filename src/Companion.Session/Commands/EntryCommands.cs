@@ -23,7 +23,10 @@ public sealed record EraseCells(CellSet Cells) : Command;
 /// <param name="Digit">The digit.</param>
 public sealed record ToggleBlockMark(CellSet Cells, Digit Digit) : Command;
 
-/// <summary>Write or take back a digit in the candidate list of cells: out of all if it is in all of them, else into all.</summary>
+/// <summary>
+/// Write or take back a digit in the candidate list of cells: out of all if it is in all of them, else into all. A list into
+/// which a digit was written does not count until it is settled; one from which a digit was taken counts as it did before.
+/// </summary>
 /// <param name="Cells">Open cells.</param>
 /// <param name="Digit">The digit.</param>
 public sealed record ToggleCellMark(CellSet Cells, Digit Digit) : Command;

@@ -5,7 +5,9 @@ using Companion.Session.State;
 
 namespace Companion.Session.Entries;
 
-/// <summary>What an entry does to the grid and to the lists being written. Takes any grid: Watch plays entries on other grids too.</summary>
+/// <summary>
+/// What an entry does to the grid and to the lists being written. Takes any grid: Watch plays entries on other grids too.
+/// </summary>
 internal static class EntryEffects
 {
     public static (Grid Grid, CellSet Writing) Apply(Grid grid, CellSet writing, Event entry)

@@ -8,7 +8,8 @@ namespace Companion.Session.Entries;
 /// <summary>Decides on block marks, candidate lists and strikes. Filled cells among those chosen are left alone.</summary>
 internal static class MarkRequests
 {
-    private static readonly Decision NoOpenCell = Decision.Refuse("Marks go into empty cells: choose some, or erase the digit first.");
+    private static readonly Decision NoOpenCell =
+        Decision.Refuse("Marks go into empty cells: choose some, or erase the digit first.");
 
     public static Decision Block(SessionState state, ToggleBlockMark toggle, DateTimeOffset now)
     {
@@ -22,7 +23,11 @@ internal static class MarkRequests
         if (places.ContainsAll(cells))
             return Decision.Of(new BlockMarkChanged(now, cells, toggle.Digit, IsSet: false));
         if ((places | cells).Count > BlockMarks.MostPlaces)
-            return Decision.Refuse($"A block mark has at most {BlockMarks.MostPlaces} places: take one out first, or write candidate lists.");
+        {
+            return Decision.Refuse(
+                $"A block mark has at most {BlockMarks.MostPlaces} places: take one out first, or write candidate lists.");
+        }
+
         return Decision.Of(new BlockMarkChanged(now, cells - places, toggle.Digit, IsSet: true));
     }
 

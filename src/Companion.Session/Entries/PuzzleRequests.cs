@@ -11,6 +11,8 @@ internal static class PuzzleRequests
     private const int LongestCredit = 120;
     private const int LongestLink = 500;
 
+    private const int MostReasons = 5;
+
     public static Decision Load(LoadPuzzle load, DateTimeOffset now)
     {
         var (title, setter, link) = (load.Title.Trim(), load.Setter.Trim(), load.Link.Trim());
@@ -21,11 +23,21 @@ internal static class PuzzleRequests
         if (title.Any(char.IsControl) || setter.Any(char.IsControl))
             reasons.Add("Title and setter are one line each: take out line breaks and tabs.");
         if (link.Length > 0 && !IsLink(link))
-            reasons.Add($"A link starts with http:// or https:// and has at most {LongestLink} characters: correct it or leave it empty.");
+        {
+            reasons.Add(
+                $"A link starts with http:// or https:// and has at most {LongestLink} characters: "
+                + "correct it or leave it empty.");
+        }
+
         return reading.IsGood && reasons.Count == 0
             ? Decision.Of(new PuzzleLoaded(now, reading.Value.Board.ToString(), title, setter, link))
-            : Decision.Refuse(string.Join(' ', reasons));
+            : Decision.Refuse(ListReasons(reasons));
     }
+
+    // Whole pages get pasted by mistake: a few reasons are enough to see that.
+    private static string ListReasons(List<string> reasons) => reasons.Count <= MostReasons
+        ? string.Join(' ', reasons)
+        : $"{string.Join(' ', reasons.Take(MostReasons))} And {reasons.Count - MostReasons} more reasons like these.";
 
     private static bool IsLink(string link) =>
         link.Length <= LongestLink && Uri.TryCreate(link, UriKind.Absolute, out var address)

@@ -24,6 +24,8 @@ public static class Scan
             previous = null;
         var known = KnownBoard.Of(state);
         var blocked = WhyBlocked(state, known);
+        var before = previous?.OpenSince ?? ImmutableDictionary<Deduction, int>.Empty;
+        var open = blocked is null ? Find(state, known.Value!, ladder, before, cancel) : [];
         return new()
         {
             Sequence = state.Sequence,
@@ -31,7 +33,8 @@ public static class Scan
             Entries = state.Entries,
             Blocked = blocked,
             Known = known.Value,
-            Open = blocked is null ? Find(state, known.Value!, ladder, previous, cancel) : [],
+            Open = open,
+            OpenSince = blocked is null ? SinceOf(open) : before,
             Trail = previous is null ? Trail.Empty : Trail.Of(state, previous),
             Dependents = Scanning.Dependents.Of(state, ladder, cancel),
         };
@@ -46,18 +49,22 @@ public static class Scan
     }
 
     private static ImmutableArray<Found> Find(
-        SessionState state, Board known, Ladder ladder, ScanResult? previous, CancellationToken cancel)
+        SessionState state, Board known, Ladder ladder, ImmutableDictionary<Deduction, int> before, CancellationToken cancel)
     {
-        var since = new Dictionary<Deduction, int>();
-        foreach (var found in previous?.Open ?? [])
-            since[found.Deduction] = found.OpenSince;
-
         // The known board is the seen board less some candidates, so that a good one has a good seen board.
         var supportOf = Support.On(state, SeenBoard.Of(state.Grid, state.Writing).Value!);
         return [.. ladder.Scan(known, cancel).Select(deduction => new Found(
             deduction,
             ladder.RungOf(deduction.Rule),
             supportOf(deduction),
-            since.GetValueOrDefault(deduction, state.Entries)))];
+            before.GetValueOrDefault(deduction, state.Entries)))];
+    }
+
+    private static ImmutableDictionary<Deduction, int> SinceOf(ImmutableArray<Found> open)
+    {
+        var since = ImmutableDictionary.CreateBuilder<Deduction, int>();
+        foreach (var found in open)
+            since[found.Deduction] = found.OpenSince;
+        return since.ToImmutable();
     }
 }

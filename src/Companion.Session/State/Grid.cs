@@ -74,7 +74,9 @@ public sealed record Grid
         }
     }
 
-    /// <summary>The grid with the digit in place of what was placed or marked in the cell. Other cells keep their marks.</summary>
+    /// <summary>
+    /// The grid with the digit in place of what was placed or marked in the cell. Other cells keep their marks.
+    /// </summary>
     public Grid Place(Candidate candidate)
     {
         var cell = CellSet.Of(candidate.Cell);
@@ -95,7 +97,8 @@ public sealed record Grid
     public bool Equals(Grid? other) =>
         other is not null && Loading == other.Loading && Credit == other.Credit
         && Puzzle?.Board.ToString() == other.Puzzle?.Board.ToString()
-        && Placed == other.Placed && CellMarks == other.CellMarks && Struck == other.Struck && BlockMarks.Equals(other.BlockMarks);
+        && Placed == other.Placed && Struck == other.Struck
+        && CellMarks == other.CellMarks && BlockMarks.Equals(other.BlockMarks);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Loading, Credit, Placed, CellMarks, Struck, BlockMarks);

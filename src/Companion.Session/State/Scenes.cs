@@ -13,7 +13,9 @@ public sealed class Scenes : IReadOnlyCollection<KeyValuePair<string, Frame>>, I
 
     private Scenes(ImmutableSortedDictionary<string, Frame> frames) => _frames = frames;
 
-    /// <summary>The scene <see cref="Main"/> alone, with a square board of nine tenths of the height in the middle of a 16:9 picture.</summary>
+    /// <summary>
+    /// The scene <see cref="Main"/> alone, with a square board of nine tenths of the height in the middle of a 16:9 picture.
+    /// </summary>
     public static Scenes Initial { get; } = new(
         ImmutableSortedDictionary.Create<string, Frame>(StringComparer.Ordinal).Add(Main, Frame.Centred(height: 0.9)));
 

@@ -17,7 +17,9 @@ namespace Companion.Session.Views;
 /// <param name="Places">What it places.</param>
 /// <param name="Removes">What it removes.</param>
 /// <param name="Unseen">Candidates it rests on that no viewer can see to be gone.</param>
-/// <param name="First">The deduction, shown or used before, that took the unseen candidates out; null where none is unseen.</param>
+/// <param name="First">
+/// The deduction, shown or used before, that took the unseen candidates out; null where none is unseen.
+/// </param>
 /// <param name="Since">Number of entries made since it came open.</param>
 public sealed record OpenDeduction(
     string Id,

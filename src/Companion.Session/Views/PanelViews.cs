@@ -53,7 +53,11 @@ public static class PanelViews
     }
 
     private static OpenDeduction Listed(Found found, ScanResult scan, Voice voice) => OpenDeduction.Of(
-        found.Deduction, voice.Wording.HintsFor(scan.Known!, found.Deduction), found.Support, scan.Entries - found.OpenSince, voice);
+        found.Deduction,
+        voice.Wording.HintsFor(scan.Known!, found.Deduction),
+        found.Support,
+        scan.Entries - found.OpenSince,
+        voice);
 
     private static CueView Cue(SessionState state, ScanResult? scan, Chosen chosen, Grade grade, Voice voice)
     {

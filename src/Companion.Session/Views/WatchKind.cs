@@ -3,7 +3,7 @@ namespace Companion.Session.Views;
 /// <summary>What a warning is about, most urgent first.</summary>
 public enum WatchKind
 {
-    /// <summary>A digit stands twice in a house, or a cell has no candidate left.</summary>
+    /// <summary>A digit stands twice in a house, a cell has no candidate left, or a digit no place in a house.</summary>
     HouseBroken,
 
     /// <summary>A digit disagrees with the only solution.</summary>
@@ -21,6 +21,6 @@ public enum WatchKind
     /// <summary>An easier deduction has been open for long while harder ones are worked.</summary>
     EasierOpen,
 
-    /// <summary>What is on air has been carried out or no longer holds.</summary>
+    /// <summary>What is on air or stands by has been carried out, passed, or no longer holds.</summary>
     AirOutdated,
 }

@@ -11,18 +11,19 @@ internal static class AirOutdated
     public static IEnumerable<WatchNote> Notes(SessionState state)
     {
         if (state.OnAir is { } cue && WhyOutdated(state, cue.Chosen) is { } reason)
-            yield return new(WatchKind.AirOutdated, $"What is on air {reason}: clear it.", [.. cue.Deduction.PatternCells], null, 0);
-        if (state.Standby is { } standby && !standby.Deduction.Equals(state.OnAir?.Deduction) && WhyOutdated(state, standby) is { } why)
-        {
-            yield return new(
-                WatchKind.AirOutdated, $"What stands by {why}: choose another.", [.. standby.Deduction.PatternCells], null, 0);
-        }
+            yield return Note($"What is on air {reason}: clear it.", cue.Chosen);
+        if (state.Standby is { } standby && !standby.Deduction.Equals(state.OnAir?.Deduction)
+            && WhyOutdated(state, standby) is { } why)
+            yield return Note($"What stands by {why}: choose another.", standby);
     }
 
     /// <summary>Whether viewers can see all that a deduction concludes.</summary>
     public static bool IsDone(SessionState state, Deduction deduction) =>
         SeenBoard.Of(state.Grid, state.Writing).Value is { } seen
         && state.Grid.Placed.ContainsAll(deduction.Places) && (seen.Candidates & deduction.Removes).IsEmpty;
+
+    private static WatchNote Note(string text, Chosen chosen) =>
+        new(WatchKind.AirOutdated, text, [.. chosen.Deduction.PatternCells], null, 0);
 
     private static string? WhyOutdated(SessionState state, Chosen chosen)
     {

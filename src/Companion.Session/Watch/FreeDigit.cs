@@ -24,7 +24,8 @@ internal static class FreeDigit
                 WatchKind.FreeDigit,
                 $"The block mark {mark.Digit} in block {mark.Block.Number} is down to one place, {places.First}: a free digit.",
                 places,
-                (grid, writing) => grid.BlockMarks[mark.Block, mark.Digit] is { } before && Places(grid, writing, before).Count == 1);
+                (grid, writing) =>
+                    grid.BlockMarks[mark.Block, mark.Digit] is { } before && Places(grid, writing, before).Count == 1);
         }
     }
 

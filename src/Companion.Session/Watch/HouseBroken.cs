@@ -14,10 +14,14 @@ internal static class HouseBroken
 
         // Two cells can share a line and a block: one warning is enough.
         foreach (var fault in reading.Faults.DistinctBy(fault => fault.Cells))
-            yield return Beginning.Note(state, WatchKind.HouseBroken, fault.Sentence, fault.Cells, (grid, writing) => Has(grid, writing, fault));
+        {
+            yield return Beginning.Note(
+                state, WatchKind.HouseBroken, fault.Sentence, fault.Cells, (grid, writing) => Has(grid, writing, fault));
+        }
+
         if (!reading.IsGood)
             yield break;
-        foreach (var contradiction in Contradiction.On(reading.Value))
+        foreach (var contradiction in Contradiction.On(reading.Value).DistinctBy(contradiction => contradiction.Digit))
         {
             yield return Beginning.Note(
                 state,

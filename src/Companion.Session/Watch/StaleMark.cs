@@ -5,7 +5,9 @@ using Companion.Session.Views;
 
 namespace Companion.Session.Watch;
 
-/// <summary>Warns of marks whose digit stands already in a house of their cell. One warning a digit: a placement makes many.</summary>
+/// <summary>
+/// Warns of marks whose digit stands already in a house of their cell. One warning a digit: a placement makes many.
+/// </summary>
 internal static class StaleMark
 {
     public static IEnumerable<WatchNote> Notes(SessionState state)

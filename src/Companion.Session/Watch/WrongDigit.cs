@@ -14,7 +14,9 @@ internal static class WrongDigit
         foreach (var wrong in On(state.Grid))
         {
             var labels = EntryOf(state, wrong) is { } entry ? DependentsOf(state, scan, entry) : [];
-            var advice = labels.Count == 0 ? "take it out." : $"take it out, and look again at what followed from it: {ListText.Of(labels)}.";
+            var advice = labels.Count == 0
+                ? "take it out."
+                : $"take it out, and look again at what followed from it: {ListText.Of(labels)}.";
             yield return Beginning.Note(
                 state,
                 WatchKind.WrongDigit,

@@ -79,6 +79,23 @@ public partial class HintGradesTests
     });
 
     [Fact]
+    public void Which_shows_the_houses_to_which_a_fish_or_a_locked_digit_is_kept() => ForEachFound((_, deduction, hints) =>
+    {
+        var cover = hints.Which.Cover;
+        if (deduction.Cells[0].Role is not (Role.Base or Role.Locked))
+        {
+            Assert.Equal(HouseSet.Empty, cover);
+            return;
+        }
+
+        var covered = CellSet.Of([.. cover.SelectMany(house => house.Cells)]);
+        Assert.Equal(deduction.Houses.Count, cover.Count);
+        Assert.Single(cover.Select(house => house.Kind).Distinct());
+        Assert.True((cover & deduction.Houses).IsEmpty);
+        Assert.True(covered.ContainsAll(deduction.PatternCells | deduction.Removes.Cells));
+    });
+
+    [Fact]
     public void Why_says_all_that_follows() => ForEachFound((_, deduction, hints) =>
     {
         var conclusion = ShippedPhrases.Wording.Conclusion(deduction);

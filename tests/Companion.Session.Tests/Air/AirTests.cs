@@ -30,7 +30,8 @@ public sealed class AirTests
     {
         _session.Do(new StandBy(_first), new StandBy(_first), new StandDown(), new StandDown());
 
-        Assert.Equal([typeof(PuzzleLoaded), typeof(StoodBy), typeof(StoodDown)], _session.Log.Select(happened => happened.GetType()));
+        Assert.Equal(
+            [typeof(PuzzleLoaded), typeof(StoodBy), typeof(StoodDown)], _session.Log.Select(happened => happened.GetType()));
     }
 
     [Fact]

@@ -24,7 +24,9 @@ public sealed class KnownBoardTests
     {
         Use(Pointing8);
 
-        Assert.Equal(CandidateSet.Parse("r1c8=8 r2c8=8"), SeenBoard.Of(_session.State.Grid, default).Value!.Candidates - Known.Candidates);
+        Assert.Equal(
+            CandidateSet.Parse("r1c8=8 r2c8=8"),
+            SeenBoard.Of(_session.State.Grid, default).Value!.Candidates - Known.Candidates);
     }
 
     [Fact]

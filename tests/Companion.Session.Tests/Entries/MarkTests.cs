@@ -41,10 +41,9 @@ public sealed class MarkTests
     {
         _session.Block("r1c1 r1c2 r2c2", 4);
 
-        Assert.Equal(
-            "A block mark has at most 3 places: take one out first, or write candidate lists.", _session.Refused(Block("r2c3", 4)));
-        Assert.Equal(
-            "A block mark has at most 3 places: take one out first, or write candidate lists.", _session.Refused(Block("r2c2 r2c3", 4)));
+        const string Reason = "A block mark has at most 3 places: take one out first, or write candidate lists.";
+        Assert.Equal(Reason, _session.Refused(Block("r2c3", 4)));
+        Assert.Equal(Reason, _session.Refused(Block("r2c2 r2c3", 4)));
     }
 
     [Fact]

@@ -45,13 +45,21 @@ public sealed class PuzzleTests
     [Fact]
     public void Every_reason_is_given()
     {
-        var reasons = _session.Refused(new LoadPuzzle(new string('?', 81), "two\nlines", new string('x', 121), "ftp://example.org"));
+        var reasons = _session.Refused(
+            new LoadPuzzle($"??{new string('.', 79)}", "two\nlines", new string('x', 121), "ftp://example.org"));
 
-        Assert.Contains("'?' at character 81", reasons, StringComparison.Ordinal);
+        Assert.Contains("'?' at character 1", reasons, StringComparison.Ordinal);
+        Assert.Contains("'?' at character 2", reasons, StringComparison.Ordinal);
         Assert.Contains("one line each", reasons, StringComparison.Ordinal);
         Assert.Contains("120 characters", reasons, StringComparison.Ordinal);
         Assert.Contains("http://", reasons, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Of_many_reasons_a_few_are_given_and_the_rest_is_counted() => Assert.EndsWith(
+        "And 78 more reasons like these.",
+        _session.Refused(new LoadPuzzle(new string('?', 82), "", "", "")),
+        StringComparison.Ordinal);
 
     [Theory]
     [InlineData("javascript:alert(1)")]

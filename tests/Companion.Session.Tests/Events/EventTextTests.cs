@@ -49,7 +49,9 @@ public sealed class EventTextTests
             Digits = DigitSet.Parse("1"),
         };
 
-        Assert.Equal(deduction, ((StoodBy)EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)))).Deduction);
+        var read = EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)));
+
+        Assert.Equal(deduction, Assert.IsType<StoodBy>(read).Deduction);
     }
 
     [Fact]

@@ -7,7 +7,8 @@ using Companion.Session.State;
 namespace Companion.Session.Tests.Events;
 
 /// <summary>
-/// Replays <c>golden-log.txt</c>, an event a line: kind, blank, body. It is never edited; a new kind of event is added at its end.
+/// Replays <c>golden-log.txt</c>, an event a line: kind, blank, body. It is never edited; a new kind of event is added at its
+/// end.
 /// </summary>
 public sealed class GoldenLogTests
 {
@@ -21,7 +22,8 @@ public sealed class GoldenLogTests
     {
         var state = PlayedSession.Replay(Stored.Select(EventText.Read));
 
-        Assert.Equal(new Credit("Lanterns, No. 12", "made by the companion's own generator", "https://example.org/12"), state.Grid.Credit);
+        Assert.Equal(
+            new Credit("Lanterns, No. 12", "made by the companion's own generator", "https://example.org/12"), state.Grid.Credit);
         Assert.Equal(CandidateSet.Parse("r3c2=6 r3c8=5"), state.Grid.Placed);
         Assert.Equal(CandidateSet.Parse("r1c3=1 r1c3=3"), state.Grid.CellMarks);
         Assert.Equal(CandidateSet.Parse("r2c8=1"), state.Grid.Struck);

@@ -12,7 +12,8 @@ public sealed class TrailTests
     {
         _session.Scan();
 
-        // 6 in r2c2 is a hidden single in three houses; 8 out of r1c8 and r2c8 is a pointing pair; 3 in r7c2 follows from nothing.
+        // 6 in r2c2 is a hidden single in two houses; 8 out of r1c8 and r2c8 is a pointing pair; 3 in r7c2 follows from
+        // nothing.
         _session.Place("r2c2", 6).Scan();
         _session.Strike("r1c8 r2c8", 8).Scan();
         _session.Place("r7c2", 3).Scan();
@@ -29,7 +30,8 @@ public sealed class TrailTests
         _session.Place("r2c2", 6).Place("r7c2", 7).Place("r1c6", 1).Scan();
 
         Assert.Equal(
-            ["1 hidden-single 6 single r2c2 in b1 places r2c2=6", "3 hidden-single 1 single r1c6 in b2 places r1c6=1"], Carried());
+            ["1 hidden-single 6 single r2c2 in b1 places r2c2=6", "3 hidden-single 1 single r1c6 in b2 places r1c6=1"],
+            Carried());
     }
 
     [Fact]

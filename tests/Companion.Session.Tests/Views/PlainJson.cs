@@ -12,7 +12,9 @@ internal static class PlainJson
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>The view as JSON, with the properties of the type that a value has and not of the type that it is declared as.</summary>
+    /// <summary>
+    /// The view as JSON, with the properties of the type that a value has and not of the type that it is declared as.
+    /// </summary>
     public static string Of(object view) => JsonSerializer.Serialize(view, view.GetType(), Options);
 
     // Cells, digits, houses, regions and sets of them know each other in circles.

@@ -34,7 +34,8 @@ public sealed class FreeDigitTests
         var session = PlayedSession.Of(Puzzles.Easy).Block("r2c3 r2c2", 7).Place("r8c2", 7);
 
         // Wrong as the 7 in r8c2 is, it is what the board says; 7 in block 1 goes in r2c3.
-        Assert.Equal(["The block mark 7 in block 1 is down to one place, r2c3: a free digit."], session.Texts(WatchKind.FreeDigit));
+        Assert.Equal(
+            ["The block mark 7 in block 1 is down to one place, r2c3: a free digit."], session.Texts(WatchKind.FreeDigit));
     }
 
     [Fact]

@@ -20,7 +20,8 @@ public sealed class HouseBrokenTests
     }
 
     [Fact]
-    public void Two_cells_that_share_two_houses_are_named_once() => Assert.Single(_session.Place("r1c1", 3).Texts(WatchKind.HouseBroken));
+    public void Two_cells_that_share_two_houses_are_named_once() =>
+        Assert.Single(_session.Place("r1c1", 3).Texts(WatchKind.HouseBroken));
 
     [Fact]
     public void A_cell_without_a_candidate_is_named_with_the_entry_that_emptied_it()

@@ -30,7 +30,8 @@ public sealed class WrongDigitTests
 
         Assert.Equal(
             [
-                "7 in r8c3 disagrees with the only solution: take it out, and look again at what followed from it: 4 in r2c3 and 7 in r2c5.",
+                "7 in r8c3 disagrees with the only solution: take it out, "
+                + "and look again at what followed from it: 4 in r2c3 and 7 in r2c5.",
                 "4 in r2c3 disagrees with the only solution: take it out, and look again at what followed from it: 7 in r2c5.",
                 "7 in r2c5 disagrees with the only solution: take it out.",
             ],
@@ -42,7 +43,8 @@ public sealed class WrongDigitTests
     {
         _session.Place("r8c3", 7).Strike("r2c3", 7).List("r2c5", "7").Settle();
 
-        Assert.Contains("what followed from it: strike 7 in r2c3", _session.Texts(WatchKind.WrongDigit)[0], StringComparison.Ordinal);
+        Assert.Contains(
+            "what followed from it: strike 7 in r2c3", _session.Texts(WatchKind.WrongDigit)[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,7 +74,8 @@ public sealed class WrongDigitTests
     [Fact]
     public void The_oldest_wrong_digit_comes_first() => Assert.Equal(
         ["r5c5", "r1c1"],
-        _session.Place("r5c5", 3).Place("r1c1", 5).Warnings().Where(note => note.Kind == WatchKind.WrongDigit).Select(Notes.Cells));
+        _session.Place("r5c5", 3).Place("r1c1", 5).Warnings()
+            .Where(note => note.Kind == WatchKind.WrongDigit).Select(Notes.Cells));
 
     [Fact]
     public void Right_digits_have_no_warning() => Assert.Empty(_session.Place("r2c2", 6).Texts(WatchKind.WrongDigit));

@@ -5,7 +5,9 @@ using Companion.Engine.Proofs;
 
 namespace Companion.Session.Events.Storage;
 
-/// <summary>Reads the fields of a body. What is missing or of another type is a <see cref="FormatException"/> that names the field.</summary>
+/// <summary>
+/// Reads the fields of a body. What is missing or of another type is a <see cref="FormatException"/> that names the field.
+/// </summary>
 internal static class JsonFields
 {
     /// <summary>Cells as their names with one space between.</summary>
