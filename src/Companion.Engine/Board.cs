@@ -159,7 +159,8 @@ public sealed class Board
             if (draft.Text[index] == BoardText.Blank)
                 continue;
             var cell = Cell.Unchecked(index);
-            board = board.PlaceFree(cell, Digit.At(draft.Text[index] - '1'), draft.Placed.Contains(cell) ? board.Givens : board.Givens.With(cell));
+            var givens = draft.Placed.Contains(cell) ? board.Givens : board.Givens.With(cell);
+            board = board.PlaceFree(cell, Digit.At(draft.Text[index] - '1'), givens);
         }
 
         return draft.Removed.IsEmpty ? board : board.Remove(draft.Removed);

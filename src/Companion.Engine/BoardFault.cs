@@ -18,7 +18,8 @@ public abstract record BoardFault
     public sealed record WrongLength(int Length) : BoardFault
     {
         /// <inheritdoc/>
-        public override string Sentence => $"A grid has 81 cells and this has {Length}: give 81 characters or nine lines of nine.";
+        public override string Sentence =>
+            $"A grid has 81 cells and this has {Length}: give 81 characters or nine lines of nine.";
     }
 
     /// <summary>A character that is neither a digit nor a blank.</summary>
@@ -28,7 +29,8 @@ public abstract record BoardFault
     {
         /// <inheritdoc/>
         public override string Sentence =>
-            $"'{Character}' at character {Position + 1} is neither a digit nor a blank: use 1 to 9, and a dot, 0 or space for an empty cell.";
+            $"'{Character}' at character {Position + 1} is neither a digit nor a blank: "
+            + "use 1 to 9, and a dot, 0 or space for an empty cell.";
 
         /// <inheritdoc/>
         public override CellSet Cells => Position < Cell.Count ? CellSet.Of(Cell.At(Position)) : CellSet.Empty;
@@ -43,7 +45,8 @@ public abstract record BoardFault
     {
         /// <inheritdoc/>
         public override string Sentence =>
-            $"{Digit} stands twice in {House.Kind.ToString().ToLowerInvariant()} {House.Number}, in {First} and {Second}: change one of them.";
+            $"{Digit} stands twice in {House.Kind.ToString().ToLowerInvariant()} {House.Number}, in {First} and {Second}: "
+            + "change one of them.";
 
         /// <inheritdoc/>
         public override CellSet Cells => CellSet.Of(First, Second);
@@ -75,7 +78,8 @@ public abstract record BoardFault
     {
         /// <inheritdoc/>
         public override string Sentence =>
-            $"This grid has more than one solution ({Cell} can be {One} or {Other}): compare it with the source, a given may be missing.";
+            $"This grid has more than one solution ({Cell} can be {One} or {Other}): "
+            + "compare it with the source, a given may be missing.";
 
         /// <inheritdoc/>
         public override CellSet Cells => CellSet.Of(Cell);

@@ -63,7 +63,8 @@ public static class BoardText
         return row.Length <= 9 ? row.PadRight(9) : Bare(row);
     }
 
-    private static string Bare(string line) => string.Concat(line.Where(c => !char.IsWhiteSpace(c) && c is not ('|' or '+' or '-')));
+    private static string Bare(string line) =>
+        string.Concat(line.Where(c => !char.IsWhiteSpace(c) && c is not ('|' or '+' or '-')));
 
     private static bool IsOrnament(string line) => Bare(line).Length == 0;
 }

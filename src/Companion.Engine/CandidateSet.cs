@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 
 namespace Companion.Engine;
 
-/// <summary>A set of candidates. The default value is the empty set. Written in reading order, such as <c>r1c2=3 r4c7=5</c>.</summary>
+/// <summary>
+/// A set of candidates. The default value is the empty set. Written in reading order, such as <c>r1c2=3 r4c7=5</c>.
+/// </summary>
 public readonly struct CandidateSet : IReadOnlyCollection<Candidate>, IEquatable<CandidateSet>
 {
     // One plane of 81 cells for each digit: 9 x 16 bytes, so that whole digits are combined by a few word operations.
@@ -197,7 +199,9 @@ public readonly struct CandidateSet : IReadOnlyCollection<Candidate>, IEquatable
     /// <summary>Whether the two sets differ.</summary>
     public static bool operator !=(in CandidateSet left, in CandidateSet right) => !left.Equals(right);
 
-    /// <summary>Reads names with white space or commas between, such as <c>r1c2=3,r4c7=5</c>; the empty text is the empty set.</summary>
+    /// <summary>
+    /// Reads names with white space or commas between, such as <c>r1c2=3,r4c7=5</c>; the empty text is the empty set.
+    /// </summary>
     /// <param name="text">What to read.</param>
     /// <exception cref="FormatException">A word names no candidate.</exception>
     public static CandidateSet Parse(string text)

@@ -5,7 +5,9 @@ using System.Text;
 
 namespace Companion.Engine;
 
-/// <summary>A set of cells. The default value is the empty set. Written as a grid of nine lines, <c>x</c> in and <c>.</c> out.</summary>
+/// <summary>
+/// A set of cells. The default value is the empty set. Written as a grid of nine lines, <c>x</c> in and <c>.</c> out.
+/// </summary>
 public readonly record struct CellSet : IReadOnlyCollection<Cell>
 {
     // Bands one and two (54 cells) lie in _upper, band three (27 cells) in _lower, so that no row straddles the two words.
@@ -93,7 +95,8 @@ public readonly record struct CellSet : IReadOnlyCollection<Cell>
     public static CellSet operator &(CellSet left, CellSet right) => new(left._upper & right._upper, left._lower & right._lower);
 
     /// <summary>The cells of the first set that are not in the second.</summary>
-    public static CellSet operator -(CellSet left, CellSet right) => new(left._upper & ~right._upper, left._lower & ~right._lower);
+    public static CellSet operator -(CellSet left, CellSet right) =>
+        new(left._upper & ~right._upper, left._lower & ~right._lower);
 
     /// <summary>The cells not in the set.</summary>
     public static CellSet operator ~(CellSet set) => new(~set._upper & UpperAll, ~set._lower & LowerAll);
@@ -109,7 +112,7 @@ public readonly record struct CellSet : IReadOnlyCollection<Cell>
         return index < 18 ? ColumnPlaces(index - 9) : BlockPlaces(index - 18);
     }
 
-    /// <summary>The cells of a band, 0 to 2, that are in the set: bit 9r + c for row r and column c of the band, 0-based.</summary>
+    /// <summary>The cells of a band, 0 to 2, that are in the set: bit 9r + c for its row r and column c, 0-based.</summary>
     internal uint Band(int band) => (uint)(band < 2 ? _upper >> (band * 27) : _lower) & 0x7FF_FFFF;
 
     private int ColumnPlaces(int column)

@@ -1,6 +1,6 @@
 namespace Companion.Engine;
 
-/// <summary>Three blocks side by side: a band (three rows) or a stack (three columns). The default value is the first band.</summary>
+/// <summary>Three blocks side by side: a band (of rows) or a stack (of columns). The default value is the first band.</summary>
 public readonly record struct Chute
 {
     // 0-2 bands from the top, 3-5 stacks from the left.
@@ -46,10 +46,9 @@ public readonly record struct Chute
     public static bool TryParse(ReadOnlySpan<char> text, out Chute chute)
     {
         chute = default;
-        var kind = text.StartsWith("band", StringComparison.Ordinal) ? 0 : text.StartsWith("stack", StringComparison.Ordinal) ? 3 : -1;
-        if (kind < 0 || text.Length != (kind == 0 ? 5 : 6) || text[^1] is < '1' or > '3')
+        if (text.IsEmpty || text[^1] is < '1' or > '3' || text[..^1] is not ("band" or "stack"))
             return false;
-        chute = new(kind + text[^1] - '1');
+        chute = new((text[0] == 'b' ? 0 : 3) + text[^1] - '1');
         return true;
     }
 

@@ -70,7 +70,9 @@ public readonly record struct DigitSet : IReadOnlyCollection<Digit>
     public static DigitSet Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return TryParse(text, out var digits) ? digits : throw new FormatException($"'{text}' is not a list of digits such as 258.");
+        return TryParse(text, out var digits)
+            ? digits
+            : throw new FormatException($"'{text}' is not a list of digits such as 258.");
     }
 
     /// <summary>Reads digits in any order, such as <c>258</c>; the empty text is the empty set.</summary>

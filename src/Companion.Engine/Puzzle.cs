@@ -13,7 +13,7 @@ public sealed class Puzzle
     /// <summary>The only solution. Never sent to an overlay or a viewer.</summary>
     public Solution Solution { get; }
 
-    /// <summary>Validates a draft as a puzzle. All reasons are returned; the solutions are counted only on a good board.</summary>
+    /// <summary>Validates a draft as a puzzle. All reasons are returned; solutions are counted only on a good board.</summary>
     /// <param name="draft">What came in.</param>
     public static Reading<Puzzle> Read(GridDraft draft)
     {

@@ -1,6 +1,6 @@
 namespace Companion.Engine.Proofs;
 
-/// <summary>Says digits, cells, houses and lists of them: aloud (<c>row five column three</c>) or in short (<c>r5c3</c>).</summary>
+/// <summary>Says digits, cells, houses and lists of them, aloud (<c>row five column three</c>) or short (<c>r5c3</c>).</summary>
 internal sealed class Names(Phrases phrases, bool spoken)
 {
     internal Filling Digits(DigitSet digits) => List([.. digits.Select(digit => Number(digit.Value))]);

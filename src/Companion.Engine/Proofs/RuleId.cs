@@ -1,6 +1,6 @@
 namespace Companion.Engine.Proofs;
 
-/// <summary>The name of a rule as files and interfaces write it: the trade's name in kebab case, such as <c>xy-wing</c>.</summary>
+/// <summary>The name of a rule as files and interfaces write it: the trade's in kebab case, such as <c>xy-wing</c>.</summary>
 /// <param name="Value">The name; the default value is the empty name, which no rule has.</param>
 public readonly record struct RuleId(string Value)
 {

@@ -6,7 +6,7 @@ namespace Companion.Engine.Proofs;
 public sealed record Saying(string Spoken, string Written)
 {
     /// <summary>How many words the spoken form has. <c>X-wing</c> is one word; <c>row five column three</c> is four.</summary>
-    public int WordCount => Spoken.Split(' ', StringSplitOptions.RemoveEmptyEntries).Count(word => word.Any(char.IsLetterOrDigit));
+    public int WordCount => Spoken.Split(' ').Count(word => word.Any(char.IsLetterOrDigit));
 
     /// <summary>How long it takes to say: 20 words at 150 words a minute are 8 seconds.</summary>
     /// <param name="rate">How fast the presenter speaks; 150 words a minute by default.</param>

@@ -5,8 +5,8 @@ namespace Companion.Engine.Tests.Proofs;
 
 /// <summary>
 /// Reads deductions as <see cref="Deduction.ToString"/> writes them, with the absent candidates that they rest on after
-/// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>b1=5</c> the digit in all cells of the house that
-/// are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house.
+/// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>b1=5</c> the digit in all cells of the house
+/// that are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house.
 /// </summary>
 internal static class DrawnDeduction
 {

@@ -40,6 +40,6 @@ internal static class ExhaustiveEnumeration
             board.DigitAt(cell) == digit || (filled.TryGetValue(cell, out var here) && here == digit));
 
         bool Clashes(Cell cell, Digit digit) => filled.Any(other => other.Value == digit && other.Key.Sees(cell))
-            || deduction.Houses.Any(house => house.Cells.Contains(cell) && house.Cells.Any(other => board.DigitAt(other) == digit));
+            || (deduction.Houses & cell.Houses).Any(house => house.Cells.Any(other => board.DigitAt(other) == digit));
     }
 }

@@ -95,7 +95,9 @@ public class FoundDeductionsTests
     }
 
     private static IEnumerable<(Board Board, Deduction Deduction)> Found(int positions, int seed) =>
-        TruePositions.Of(positions, seed).SelectMany(board => Ladder.Standard.Scan(board).Select(deduction => (board, deduction)));
+        from board in TruePositions.Of(positions, seed)
+        from deduction in Ladder.Standard.Scan(board)
+        select (board, deduction);
 
     private static Dictionary<string, Refusals> Count(int seed, Func<Deduction, IEnumerable<Deduction>> mutate)
     {

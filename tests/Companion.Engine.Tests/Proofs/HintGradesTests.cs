@@ -123,7 +123,7 @@ public partial class HintGradesTests
     }
 
     private static string[] MemberTypes<THint>() =>
-        [.. typeof(THint).GetProperties().Select(property => property.PropertyType.Name).Distinct().Order(StringComparer.Ordinal)];
+        [.. typeof(THint).GetProperties().Select(member => member.PropertyType.Name).Distinct().Order(StringComparer.Ordinal)];
 
     private static string Clause(string sentence) => sentence.TrimEnd('.');
 

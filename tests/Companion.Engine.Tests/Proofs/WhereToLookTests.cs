@@ -11,7 +11,7 @@ public class WhereToLookTests
     [InlineData("the band of all base rows", "own 5 base r1c1 r1c5 r3c1 r3c5 in r1 r3 removes r9c5=5", "band1")]
     [InlineData("the stack of all base columns", "own 5 base r1c4 r5c4 r1c6 r5c6 in c4 c6 removes r5c9=5", "stack2")]
     [InlineData("a band that holds a wing", "own 5 pivot r4c1 pincer r5c2 r4c9 removes r5c9=5", "band2")]
-    [InlineData("the first base line where no band or stack holds it", "own 5 base r2c3 r2c8 r7c3 r7c8 in r2 r7 removes r1c3=5", "r2")]
+    [InlineData("the first base line where no chute holds all", "own 5 base r2c3 r2c8 r7c3 r7c8 in r2 r7 removes r1c3=5", "r2")]
     [InlineData("the block of the first cell where nothing else holds", "own 5 pivot r2c3 pincer r2c8 r7c3 removes r7c8=5", "b1")]
     public void The_eye_is_sent_to(string what, string drawn, string region) =>
         Assert.True(Region.Parse(region) == WhereToLook.Find(Board.Blank, DrawnDeduction.Read(drawn)), what);

@@ -18,7 +18,8 @@ internal static class Any
     internal static Gen<HouseSet> HouseSet { get; } = Subset([.. Engine.HouseSet.All], houses => Engine.HouseSet.Of([.. houses]));
 
     internal static Gen<CandidateSet> CandidateSet { get; } = Subset(
-        [.. Engine.CandidateSet.Of(Engine.CellSet.All, Engine.DigitSet.All)], candidates => Engine.CandidateSet.Of([.. candidates]));
+        [.. Engine.CandidateSet.Of(Engine.CellSet.All, Engine.DigitSet.All)],
+        candidates => Engine.CandidateSet.Of([.. candidates]));
 
     // The solution of the easy example of the code that goes with Russell & Norvig, "Artificial Intelligence: A Modern Approach",
     // with some of its cells blank.

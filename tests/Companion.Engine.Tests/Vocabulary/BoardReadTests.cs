@@ -84,7 +84,8 @@ public class BoardReadTests
             """));
 
         Assert.Equal([new BoardFault.NoCandidateLeft(Cell.Of(1, 1))], reading.Faults);
-        Assert.Equal("No candidate is left in r1c1: a digit that it sees, or a strike in it, is wrong.", reading.Faults[0].Sentence);
+        Assert.Equal(
+            "No candidate is left in r1c1: a digit that it sees, or a strike in it, is wrong.", reading.Faults[0].Sentence);
     }
 
     [Fact]

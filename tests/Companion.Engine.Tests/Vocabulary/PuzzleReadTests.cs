@@ -39,7 +39,8 @@ public class PuzzleReadTests
         var fault = Assert.IsType<BoardFault.SeveralSolutions>(Assert.Single(several.Faults));
         Assert.Equal(DigitSet.Parse("12"), DigitSet.Of(fault.One, fault.Other));
         Assert.Equal(CellSet.Of(fault.Cell), fault.Cells);
-        Assert.StartsWith($"This grid has more than one solution ({fault.Cell} can be ", fault.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"This grid has more than one solution ({fault.Cell} can be ", fault.Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

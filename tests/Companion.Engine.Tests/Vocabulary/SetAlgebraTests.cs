@@ -24,21 +24,22 @@ public class SetAlgebraTests
     });
 
     [Fact]
-    public void Digit_sets_agree_with_plain_sets() => Gen.Select(Any.DigitSet, Any.DigitSet, Any.Digit).Sample((left, right, digit) =>
-    {
-        var (one, other) = (left.ToHashSet(), right.ToHashSet());
-        AssertSame(one.Union(other), left | right);
-        AssertSame(one.Intersect(other), left & right);
-        AssertSame(one.Except(other), left - right);
-        AssertSame(DigitSet.All.Except(one), ~left);
-        AssertSame(one.Append(digit).Distinct(), left.With(digit));
-        AssertSame(one.Where(member => member != digit), left.Without(digit));
-        Assert.Equal(one.Contains(digit), left.Contains(digit));
-        Assert.Equal(one.IsSupersetOf(other), left.ContainsAll(right));
-        Assert.True((left | right).ContainsAll(right));
-        Assert.Equal(one.Count == 0, left.IsEmpty);
-        Assert.Equal(one.SetEquals(other), left == right);
-    });
+    public void Digit_sets_agree_with_plain_sets() =>
+        Gen.Select(Any.DigitSet, Any.DigitSet, Any.Digit).Sample((left, right, digit) =>
+        {
+            var (one, other) = (left.ToHashSet(), right.ToHashSet());
+            AssertSame(one.Union(other), left | right);
+            AssertSame(one.Intersect(other), left & right);
+            AssertSame(one.Except(other), left - right);
+            AssertSame(DigitSet.All.Except(one), ~left);
+            AssertSame(one.Append(digit).Distinct(), left.With(digit));
+            AssertSame(one.Where(member => member != digit), left.Without(digit));
+            Assert.Equal(one.Contains(digit), left.Contains(digit));
+            Assert.Equal(one.IsSupersetOf(other), left.ContainsAll(right));
+            Assert.True((left | right).ContainsAll(right));
+            Assert.Equal(one.Count == 0, left.IsEmpty);
+            Assert.Equal(one.SetEquals(other), left == right);
+        });
 
     [Fact]
     public void House_sets_agree_with_plain_sets() => Gen.Select(Any.HouseSet, Any.HouseSet).Sample((left, right) =>

@@ -2,7 +2,7 @@ using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Tests.Proofs;
 
-public class DeductionTests
+public class DeductionNameTests
 {
     [Theory]
     [InlineData("naked-pair 58 subset r1c1 r1c2 in r1 b1 removes r1c5=5 r1c6=8")]
