@@ -3,8 +3,8 @@ using Companion.Engine.Rules;
 namespace Companion.Engine.Search;
 
 /// <summary>
-/// How far some rules get by themselves. Taking out a candidate or placing a digit never takes a deduction of these rules away
-/// without its result coming another way, so where they end does not depend on the order of steps.
+/// How far some rules get by themselves, on a board that has a solution. With singles, pointing, claiming and subsets the end does
+/// not depend on the order of steps: a step never takes a deduction away but that its result comes about by another.
 /// </summary>
 public static class Fixpoint
 {
