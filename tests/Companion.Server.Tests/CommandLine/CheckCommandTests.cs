@@ -57,6 +57,8 @@ public sealed class CheckCommandTests : IDisposable
         Assert.Equal(JsonValueKind.Null, line.RootElement.GetProperty("minimal").ValueKind);
         Assert.Equal(clues, line.RootElement.GetProperty("clues").GetInt32());
         Assert.Equal(candidates, line.RootElement.GetProperty("candidatesAtStart").GetInt32());
+        Assert.Equal(clues, line.RootElement.GetProperty("filledAfterSingles").GetInt32()); // singles find nothing
+        Assert.Equal(candidates, line.RootElement.GetProperty("candidatesAfterSingles").GetInt32());
         Assert.False(line.RootElement.TryGetProperty("faults", out _));
     }
 
