@@ -35,6 +35,8 @@ internal static class ServeCommand
         var address = settings.Port == 0 ? app.Urls.Single() : $"http://localhost:{settings.Port}";
         await output.WriteLineAsync($"The companion runs at {address} (Ctrl+C stops it).");
         await output.WriteLineAsync(PageLinks.Lines(address, role => app.Services.GetRequiredService<KeyRing>()[role]));
+        if (!Page.AreBuilt(app.Environment.WebRootFileProvider))
+            await output.WriteLineAsync("The pages were not built into this program: build it again without SkipClient.");
         if (folder.IsOpenToOthers)
             await output.WriteLineAsync($"Other users of this machine can look into {folder.Path}: close it to them.");
         await app.WaitForShutdownAsync();

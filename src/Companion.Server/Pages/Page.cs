@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Companion.Server.Access;
+using Microsoft.Extensions.FileProviders;
 
 namespace Companion.Server.Pages;
 
@@ -19,4 +20,8 @@ internal sealed record Page(string Path, string File, AccessRole Role, string Ti
         new("/overlay", "overlay.html", AccessRole.Overlay, "Overlay", "page source for the broadcast software; ?scene=NAME for another scene"),
         new("/stage", "stage.html", AccessRole.Overlay, "Stage", "the whole board on air"),
     ];
+
+    /// <summary>Whether the pages are among the program's files.</summary>
+    /// <param name="files">The files.</param>
+    public static bool AreBuilt(IFileProvider files) => All.All(page => files.GetFileInfo(page.File).Exists);
 }

@@ -15,20 +15,22 @@ public sealed class BanTests
             .Where(source => !Regex.IsMatch(source.Item1, "(^|/)(node_modules|bin|obj|wwwroot)/") && !source.Item1.EndsWith("/BanTests.cs", StringComparison.Ordinal)),
     ];
 
-    public static TheoryData<string, string> Bans => new()
+    public static TheoryData<string, string, string> Bans => new()
     {
-        { @"\bDateTime(Offset)?\.(Utc)?Now\b|\bDateTime\.Today\b", "Take the time from a TimeProvider that comes in." },
-        { @"\bnew Random\(\)|\bRandom\.Shared\b", "Give Random a seed that comes in." },
-        { @"\bThread\.Sleep\(", "Await something that happens, or a delay of the TimeProvider." },
-        { @"\bConsole\.(Write|Error|Out)\b(?!,|\))", "Write to the stream that comes in; Program alone knows the console." },
-        { @"\bas any\b|: any\b|<any>", "Name the type; unknown if it is not known." },
-        { @"\b(class|record|struct|interface|enum) \w*(Manager|Helper|Helpers|Utils|Util|Utility|Common|Misc)\b", "Name the thing after what it is or does." },
+        // pattern, an example of it, what to write instead
+        { @"\bDateTime(Offset)?\.(Utc)?Now\b|\bDateTime\.Today\b", "DateTimeOffset.UtcNow", "Take the time from a TimeProvider that comes in." },
+        { @"\bnew Random\(\)|\bRandom\.Shared\b", "Random.Shared.Next()", "Give Random a seed that comes in." },
+        { @"\bThread\.Sleep\(", "Thread.Sleep(5)", "Await something that happens, or a delay of the TimeProvider." },
+        { @"\bConsole\.(Write|Error|Out)\b(?!,|\))", "Console.Out.WriteLine()", "Write to the stream that comes in; Program alone knows the console." },
+        { @"\bas any\b|: any\b|<any>", "const view: any", "Name the type; unknown if it is not known." },
+        { @"\b(class|record|struct|interface|enum) \w*(Manager|Helpers?|Util(s|ity)?|Common|Misc)\b", "class EventManager", "Name the thing after what it is or does." },
     };
 
     [Theory]
     [MemberData(nameof(Bans))]
-    public void No_source_has(string pattern, string instead)
+    public void No_source_has(string pattern, string example, string instead)
     {
+        Assert.Matches(pattern, example);
         var found = Sources.SelectMany(source => source.Text.Split('\n')
             .Select((line, index) => (line, place: $"{source.Path}:{index + 1}"))
             .Where(line => Regex.IsMatch(line.line, pattern))
