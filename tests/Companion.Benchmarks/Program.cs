@@ -1,11 +1,15 @@
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Companion.Benchmarks;
+using Companion.Benchmarks.KeyToPaint;
 
 // dotnet run -c Release --project tests/Companion.Benchmarks -- medians            our own table, in half a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
 Console.WriteLine(Puzzles.Description);
 if (args is ["medians"])
     Medians.Print(Console.Out);
+else if (args is ["key-to-paint"])
+    await PanelAndFloor.PrintAsync(Console.Out);
 else
     BenchmarkSwitcher.FromAssembly(typeof(Uniqueness).Assembly).Run(args, DefaultConfig.Instance.WithArtifactsPath(".artifacts/benchmarks"));
