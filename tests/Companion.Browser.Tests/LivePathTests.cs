@@ -55,9 +55,10 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
         var drawn = await Pixels.OfAsync(overlay);
         Assert.True(drawn.Painted > 1000, $"{drawn.Painted} pixels are painted");
 
-        // The frame of a scene is centred and square at first: nothing is painted to its left and right, and block 1 is free.
-        Assert.Equal(0, drawn.PaintedIn(0, 0, 0.2, 0.9));
-        Assert.Equal(0, drawn.PaintedIn(0.8, 0, 1, 0.9));
+        // The frame of a scene is centred and square at first, the caption stands low beside it: the rest of the page is free, and
+        // so is block 1.
+        Assert.Equal(0, drawn.PaintedIn(0, 0, 0.2, 0.7));
+        Assert.Equal(0, drawn.PaintedIn(0.8, 0, 1, 1));
         Assert.Equal(0, drawn.PaintedIn(0.25, 0.06, 0.38, 0.33));
         Assert.False(drawn.Differs(await Pixels.OfAsync(other)));
 
@@ -150,12 +151,12 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
         await presenter.ExpectAsync("r1c3", "open, block marks 2");
         await presenter.ExpectAsync("r2c3", "open, block marks 2");
 
-        await presenter.PressAsync("ArrowDown");
+        await presenter.PressAsync("ArrowUp");
         await presenter.PressAsync("c");
         foreach (var key in new[] { "2", "4", "7", "Enter" })
             await presenter.PressAsync(key);
-        await Assertions.Expect(presenter.Page.Locator("[aria-label*='cell mark 2 4 7']")).ToHaveCountAsync(1);
-        await Assertions.Expect(stage.Locator("svg text")).Not.ToHaveCountAsync(0);
+        await presenter.ExpectAsync("r1c3", "open, block marks 2, cell mark 2 4 7");
+        await Assertions.Expect(stage.Locator("svg text", new() { HasTextRegex = new("^[247]$") })).Not.ToHaveCountAsync(0);
 
         for (var undo = 0; undo < 4; undo++)
             await presenter.PressAsync("Control+z");
@@ -190,7 +191,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     {
         var presenter = await PresenterPage.OpenAsync(_context, _companion);
         await presenter.PressAsync("l");
-        await presenter.Page.GetByLabel("Grid 81 characters").FillAsync("55" + Examples.Easy[2..70] + "x");
+        await presenter.Page.Locator("textarea[name=grid]").FillAsync("55" + Examples.Easy[2..70] + "x");
         await presenter.Page.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).Last.ClickAsync();
         var reasons = presenter.Page.GetByRole(AriaRole.Alert);
         await Assertions.Expect(reasons).ToContainTextAsync("81 cells");

@@ -30,8 +30,8 @@ internal sealed class PresenterPage
     public async Task LoadAsync(string grid)
     {
         await Page.Keyboard.PressAsync("l");
-        await Page.GetByLabel("Grid 81 characters").FillAsync(grid);
-        await Page.GetByLabel("Title").FillAsync("Lanterns, No. 1");
+        await Page.Locator("textarea[name=grid]").FillAsync(grid);
+        await Page.Locator("input[name=title]").FillAsync("Lanterns, No. 1");
         await Page.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).Last.ClickAsync();
         await Assertions.Expect(Page.GetByRole(AriaRole.Dialog)).ToHaveCountAsync(0);
     }
