@@ -92,6 +92,7 @@ export interface OpenDeduction {
   removes: CandidateName[];
   unseen: CandidateName[];
   first: string | null;
+  firstName: string | null;
   since: number;
 }
 

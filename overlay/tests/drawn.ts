@@ -62,6 +62,7 @@ export function deduction(id: string, said: Partial<OpenDeduction> = {}): OpenDe
     removes: [],
     unseen: [],
     first: null,
+    firstName: null,
     since: 0,
     ...said,
   };

@@ -69,6 +69,7 @@ test('a view comes through MessagePack as the wire types say', () => {
         removes: [{ cell: 'r9c9', digit: 9 }],
         unseen: [],
         first: null,
+        firstName: null,
         since: 0,
       },
       grade: 3,

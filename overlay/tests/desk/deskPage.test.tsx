@@ -171,10 +171,14 @@ test('deductions are options under the heading of their rule, and a click has on
 });
 
 test('a deduction that rests on the unseen says so and offers the missing step first', () => {
-  const resting = deduction('wing', { unseen: [{ cell: 'r4c2', digit: 5 }], first: 'pair' });
+  const resting = deduction('wing', {
+    unseen: [{ cell: 'r4c2', digit: 5 }],
+    first: 'pair',
+    firstName: 'naked pair r1c1 r1c2',
+  });
   take({ standby: { ...cue, deduction: resting } });
   act(() => desk.model.takeNext({ sequence: 1, blocked: null, deductions: [resting] }));
-  fireEvent.click(button('Show first: pair'));
+  fireEvent.click(button('Show first: naked pair r1c1 r1c2'));
 
   expect(at('.unseen-note p').textContent).toBe(
     'Rests on 1 candidate that viewers cannot see to be gone: 5 in r4c2.',

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Settings;
 using Companion.Server.Wire;
@@ -37,16 +38,16 @@ internal static class ScanCommand
         }
 
         var found = Ladder.Standard.Scan(reading.Value);
+        var wording = ShippedFiles.Wording();
         if (json)
-            streams.Output.WriteLine(JsonSerializer.Serialize(ScanResult.Of(reading.Value, found), WireJson.Options));
+            streams.Output.WriteLine(JsonSerializer.Serialize(ScanResult.Of(reading.Value, found, wording), WireJson.Options));
         else
-            WriteText(reading.Value, found, streams.Output);
+            WriteText(reading.Value, found, wording, streams.Output);
         return ExitCode.Fine;
     }
 
-    private static void WriteText(Board board, Findings found, TextWriter output)
+    private static void WriteText(Board board, Findings found, Wording wording, TextWriter output)
     {
-        var wording = ShippedFiles.Wording();
         for (var index = 0; index < found.Count; index++)
             output.WriteLine($"{index + 1,4}  {wording.HintsFor(board, found[index]).Why.Words.Written}");
         if (found.Count == 0)

@@ -12,7 +12,10 @@ internal sealed record ScanResult(string Grid, ImmutableArray<ScanResult.Found> 
     /// <summary>The result of scanning a board.</summary>
     /// <param name="board">The board.</param>
     /// <param name="found">What was found on it.</param>
-    public static ScanResult Of(Board board, IEnumerable<Deduction> found) => new(BoardText.Write(board), [.. found.Select(Found.Of)]);
+    /// <param name="wording">The words of the deductions.</param>
+    public static ScanResult Of(Board board, IEnumerable<Deduction> found, Wording wording) => new(
+        BoardText.Write(board),
+        [.. found.Select(deduction => Found.Of(deduction, wording.HintsFor(board, deduction).Why.Words.Spoken))]);
 
     /// <summary>One open deduction.</summary>
     internal sealed record Found(
@@ -24,13 +27,13 @@ internal sealed record ScanResult(string Grid, ImmutableArray<ScanResult.Found> 
         CandidateSet Removes,
         string Text)
     {
-        internal static Found Of(Deduction deduction) => new(
+        internal static Found Of(Deduction deduction, string text) => new(
             deduction.Rule,
             deduction.Cells,
             deduction.Digits,
             deduction.RestsOn,
             deduction.Places,
             deduction.Removes,
-            deduction.ToString());
+            text);
     }
 }

@@ -20,6 +20,7 @@ namespace Companion.Session.Views;
 /// <param name="First">
 /// The deduction, shown or used before, that took the unseen candidates out; null where none is unseen.
 /// </param>
+/// <param name="FirstName">That deduction for people: its rule's spoken name and its cells; null where none is unseen.</param>
 /// <param name="Since">Number of entries made since it came open.</param>
 public sealed record OpenDeduction(
     string Id,
@@ -34,6 +35,7 @@ public sealed record OpenDeduction(
     CandidateSet Removes,
     CandidateSet Unseen,
     string? First,
+    string? FirstName,
     int Since)
 {
     /// <summary>A deduction as it is listed.</summary>
@@ -55,5 +57,6 @@ public sealed record OpenDeduction(
         deduction.Removes,
         support.Unseen,
         support.First?.ToString(),
+        support.First is { } first ? $"{voice.Wording.NameOf(first.Rule)} {string.Join(' ', first.PatternCells)}" : null,
         since);
 }

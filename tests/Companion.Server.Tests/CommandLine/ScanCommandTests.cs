@@ -18,7 +18,7 @@ public sealed class ScanCommandTests
             ["rule", "cells", "digits", "restsOn", "places", "removes", "text"], Names(deduction)));
         Assert.Equal(
             """
-            {"rule":"naked-single","cells":[{"cell":"r5c5","role":"single"}],"digits":[5],"restsOn":[{"cell":"r5c5","digit":1},{"cell":"r5c5","digit":2},{"cell":"r5c5","digit":3},{"cell":"r5c5","digit":4},{"cell":"r5c5","digit":6},{"cell":"r5c5","digit":7},{"cell":"r5c5","digit":8},{"cell":"r5c5","digit":9}],"places":[{"cell":"r5c5","digit":5}],"removes":[],"text":"naked-single 5 single r5c5 places r5c5=5"}
+            {"rule":"naked-single","cells":[{"cell":"r5c5","role":"single"}],"digits":[5],"restsOn":[{"cell":"r5c5","digit":1},{"cell":"r5c5","digit":2},{"cell":"r5c5","digit":3},{"cell":"r5c5","digit":4},{"cell":"r5c5","digit":6},{"cell":"r5c5","digit":7},{"cell":"r5c5","digit":8},{"cell":"r5c5","digit":9}],"places":[{"cell":"r5c5","digit":5}],"removes":[],"text":"In row five column five, every digit but five is ruled out. So row five column five is five."}
             """,
             Deduction(json, "naked-single", "r5c5").GetRawText());
     }
@@ -27,13 +27,13 @@ public sealed class ScanCommandTests
     public async Task Candidates_that_are_gone_already_count_as_gone()
     {
         var (_, before, _) = await Cli.Run("scan", Grids.EssayOne, "--json");
-        Assert.DoesNotContain("naked-single 1 single r1c3", before, StringComparison.Ordinal);
+        Assert.DoesNotContain("In row one column three, every digit but one is ruled out.", before, StringComparison.Ordinal);
 
         // r1c3 has 1, 2 and 4 from the digits alone.
         var (code, after, _) = await Cli.Run("scan", Grids.EssayOne, "--without", "r1c3=2,r1c3=4", "--json");
 
         Assert.Equal(0, code);
-        Assert.Contains("naked-single 1 single r1c3", after, StringComparison.Ordinal);
+        Assert.Contains("In row one column three, every digit but one is ruled out.", after, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -117,6 +117,7 @@ public sealed class PanelViewTests
 
         Assert.Equal(CandidateSet.Parse("r2c8=8"), listed.Unseen);
         Assert.Equal(Pointing8, listed.First);
+        Assert.StartsWith("pointing r", listed.FirstName, StringComparison.Ordinal);
         StandBy(listed.First!);
         Assert.Equal(Pointing8, Desk.Standby!.Deduction.Id);
     }

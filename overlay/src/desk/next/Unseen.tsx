@@ -2,7 +2,7 @@ import type { OpenDeduction } from '../../wire.ts';
 import { useDesk } from '../context.ts';
 
 /** Says what a deduction rests on that no viewer can see, and offers the missing step first. */
-export function Unseen({ deduction: { unseen, first } }: { deduction: OpenDeduction }) {
+export function Unseen({ deduction: { unseen, first, firstName } }: { deduction: OpenDeduction }) {
   const { next } = useDesk();
   if (unseen.length === 0) return null;
   const candidates =
@@ -15,7 +15,7 @@ export function Unseen({ deduction: { unseen, first } }: { deduction: OpenDeduct
       </p>
       {first !== null && (
         <button type="button" onClick={() => next.standBy(first)}>
-          Show first: {first}
+          Show first: {firstName}
         </button>
       )}
     </div>
