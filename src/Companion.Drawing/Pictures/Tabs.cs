@@ -13,7 +13,7 @@ internal sealed class Tabs
     private int _pincers;
 
     /// <summary>Whether cells of this role have the double frame.</summary>
-    internal static bool IsSecond(Role role) => role == Role.Pincer;
+    internal static bool IsSecond(Role role) => role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour;
 
     /// <summary>The letter of the picture's next cell.</summary>
     internal string Next(Role role) => role switch
@@ -24,6 +24,12 @@ internal sealed class Tabs
         Role.Base => "B",
         Role.Pivot => "P",
         Role.Pincer => Pincers[Math.Min(_pincers++, Pincers.Length - 1)].ToString(),
+        Role.Fin => "F",
+        Role.Cross => "H",
+        Role.End => "E",
+        Role.Between => "I",
+        Role.FirstColour => "X",
+        Role.SecondColour => "Y",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "The role has no letter."),
     };
 
@@ -37,6 +43,12 @@ internal sealed class Tabs
         "B" => "base cell",
         "P" => "pivot",
         "Q" or "R" or "T" => "pincer",
+        "F" => "fin",
+        "H" => "row and column of the block",
+        "E" => "end",
+        "I" => "in between",
+        "X" => "one colour",
+        "Y" => "the other colour",
         _ => throw new ArgumentException($"No role has the letter '{tab}'.", nameof(tab)),
     };
 }

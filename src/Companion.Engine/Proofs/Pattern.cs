@@ -39,18 +39,19 @@ internal sealed record Pattern(
     /// <summary>The cells of the pattern that do this, in the order in which they are said.</summary>
     internal List<Cell> In(Role role) => [.. Cells.Where(cell => cell.Role == role).Select(cell => cell.Cell)];
 
-    // As many houses of one other kind as the named ones, through all cells of the pattern and all that is removed.
+    // As many houses of one other kind as the named ones, through all cells of the pattern but fins and all that is removed.
     private static HouseSet CoverOf(Deduction deduction)
     {
         if (deduction.Houses.IsEmpty || deduction.Cells[0].Role is not (Role.Locked or Role.Base))
             return HouseSet.Empty;
+        var cells = CellSet.Of([.. deduction.Cells.Where(part => part.Role != Role.Fin).Select(part => part.Cell)]);
         foreach (var kind in Enum.GetValues<HouseKind>())
         {
             if (deduction.Houses.Any(house => house.Kind == kind))
                 continue;
             var through = HouseSet.Empty;
             var covered = CellSet.Empty;
-            foreach (var house in deduction.PatternCells.SelectMany(cell => cell.Houses).Where(house => house.Kind == kind))
+            foreach (var house in cells.SelectMany(cell => cell.Houses).Where(house => house.Kind == kind))
             {
                 through = through.With(house);
                 covered |= house.Cells;

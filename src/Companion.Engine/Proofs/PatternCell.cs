@@ -24,4 +24,21 @@ public readonly record struct PatternCell(Cell Cell, Role Role)
 
         return ImmutableCollectionsMarshal.AsImmutableArray(pattern);
     }
+
+    /// <summary>Every cell of the parts in its role: part by part, each in reading order.</summary>
+    internal static ImmutableArray<PatternCell> Each(params ReadOnlySpan<(Role Role, CellSet Cells)> parts)
+    {
+        var count = 0;
+        foreach (var (_, cells) in parts)
+            count += cells.Count;
+        var pattern = new PatternCell[count];
+        var next = 0;
+        foreach (var (role, cells) in parts)
+        {
+            foreach (var cell in cells)
+                pattern[next++] = new(cell, role);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(pattern);
+    }
 }

@@ -10,13 +10,14 @@ internal static class PhraseNames
 
     private static readonly string[] PatternSlots =
     [
-        "digits", "cells", "places", "pivot", "pincers",
-        "houses", "house-kind", "house-kinds", "cover", "cover-kind", "cover-kinds",
+        "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "first-colour", "second-colour",
+        "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds",
     ];
 
     private static readonly string[] ProofSlots =
     [
-        .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit", "conclusion",
+        .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
+        "removed-digits", "kept-digits", "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];

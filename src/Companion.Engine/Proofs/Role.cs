@@ -20,4 +20,22 @@ public enum Role
 
     /// <summary>An outer cell of a wing.</summary>
     Pincer,
+
+    /// <summary>A cell of a finned fish: a place of the digit in a base line, outside the cover lines.</summary>
+    Fin,
+
+    /// <summary>A cell of a block that keeps a digit to one row and one column of it: a place of the digit there.</summary>
+    Cross,
+
+    /// <summary>An end of a short chain: one of the ends is true.</summary>
+    End,
+
+    /// <summary>A cell between the ends of a short chain.</summary>
+    Between,
+
+    /// <summary>A cell of one of two colours, of which one is all true and the other all false.</summary>
+    FirstColour,
+
+    /// <summary>A cell of the other colour; where it is known which colour is false, of that one.</summary>
+    SecondColour,
 }

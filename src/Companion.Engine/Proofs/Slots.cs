@@ -17,13 +17,24 @@ internal static class Slots
         ["cover-kinds"] = names.Noun(pattern.Cover, one: false),
         ["pivot"] = names.Cells(pattern.In(Role.Pivot)),
         ["pincers"] = names.Cells(pattern.In(Role.Pincer)),
+        ["fins"] = names.Cells(pattern.In(Role.Fin)),
+        ["ends"] = names.Cells(pattern.In(Role.End)),
+        ["between"] = names.Cells(pattern.In(Role.Between)),
+        ["first-colour"] = names.Cells(pattern.In(Role.FirstColour)),
+        ["second-colour"] = names.Cells(pattern.In(Role.SecondColour)),
+        ["lines"] = names.Houses(pattern.Houses & HouseSet.Lines),
+        ["blocks"] = names.Houses(pattern.Houses & HouseSet.Blocks),
     };
 
-    /// <summary>What a whole deduction fills: its pattern, and for a wing what each digit of it does.</summary>
+    /// <summary>
+    /// What a whole deduction fills: its pattern, which of its digits go, and for a wing what each digit of it does.
+    /// </summary>
     internal static Dictionary<string, Filling> Of(Deduction deduction, Names names)
     {
         var pattern = Pattern.Of(deduction);
         var slots = Of(pattern, names);
+        slots["removed-digits"] = names.Digits(deduction.Removes.Digits & deduction.Digits);
+        slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
         if (pattern.In(Role.Pincer) is not [var first, var second])
             return slots;
         var firstDigits = deduction.Digits - deduction.RestsOn[first];

@@ -25,7 +25,15 @@ internal static class WhereToLook
                 return Region.Of(chute);
         }
 
-        return Region.Of(named.IsEmpty ? House.Block(deduction.Cells[0].Cell.Block) : named.First);
+        // Else a house of the argument or the block of the first cell; where these point at their cells, the band of that block.
+        var block = House.Block(deduction.Cells[0].Cell.Block);
+        foreach (var house in named.IsEmpty ? HouseSet.Of(block) : named)
+        {
+            if (Hides(house.Cells))
+                return Region.Of(house);
+        }
+
+        return Region.Of(Chute.At((block.Number - 1) / 3));
 
         bool Hides(CellSet cells) => (cells & board.Open).Count > (cells & pattern).Count;
     }

@@ -24,10 +24,19 @@ public sealed class Ladder
         new XWing(),
         new XYWing(),
         new XYZWing(),
+        new RemotePairs(),
+        new TwoStrongLinks(),
+        new WWing(),
+        new SimpleColouring(),
+        new EmptyRectangle(),
+        new FinnedXWing(),
         new Swordfish(),
+        new FinnedSwordfish(),
+        new WXYZWing(),
         new NakedQuad(),
         new HiddenQuad(),
         new Jellyfish(),
+        new FinnedJellyfish(),
     ]);
 
     /// <summary>The rules, easiest first.</summary>

@@ -121,5 +121,80 @@ internal static class OneOfEachRule
             mark r1c2=5 r1c5=5 r4c5=5 r4c7=5 r6c7=5 r6c9=5 r9c2=5 r9c9=5
             slash r2c2=5 r7c7=5
             """),
+            ["finned-x-wing"] = ("r2c3=5 r2c8=5 r7c3=5 r7c8=5 r7c9=5 r8c8=5 r9c8=5", """
+            house r2 r7
+            cell first B r2c3 r2c8 r7c3 r7c8
+            cell second F r7c9
+            mark r2c3=5 r2c8=5 r7c3=5 r7c8=5 r7c9=5
+            slash r8c8=5 r9c8=5
+            """),
+            ["finned-swordfish"] = ("r1c2=5 r1c4=5 r1c6=5 r4c5=5 r4c7=5 r9c2=5 r9c7=5 r2c5=5 r3c5=5", """
+            house r1 r4 r9
+            cell first B r1c2 r4c5 r4c7 r9c2 r9c7
+            cell second F r1c4 r1c6
+            mark r1c2=5 r1c4=5 r1c6=5 r4c5=5 r4c7=5 r9c2=5 r9c7=5
+            slash r2c5=5 r3c5=5
+            """),
+            ["finned-jellyfish"] = ("r1c2=5 r1c5=5 r4c5=5 r4c7=5 r6c7=5 r6c9=5 r9c2=5 r9c9=5 r9c3=5 r7c2=5", """
+            house r1 r4 r6 r9
+            cell first B r1c2 r1c5 r4c5 r4c7 r6c7 r6c9 r9c2 r9c9
+            cell second F r9c3
+            mark r1c2=5 r1c5=5 r4c5=5 r4c7=5 r6c7=5 r6c9=5 r9c2=5 r9c3=5 r9c9=5
+            slash r7c2=5
+            """),
+            ["remote-pairs"] = ("r2c1=58 r3c3=58 r3c7=58 r5c1=58 r5c7=589", """
+            cell first X r2c1 r3c7
+            cell second Y r3c3 r5c1
+            link weak r2c1=5~r3c3=5 r2c1=8~r3c3=8 r2c1=5~r5c1=5 r2c1=8~r5c1=8 r3c7=5~r3c3=5 r3c7=8~r3c3=8
+            mark r2c1=5 r2c1=8 r3c3=5 r3c3=8 r3c7=5 r3c7=8 r5c1=5 r5c1=8
+            slash r5c7=5 r5c7=8
+            """),
+            ["two-strong-links"] = ("r1c3=5 r5c3=5 r5c7=5 r3c7=5 r1c8=5 r1c5=5 r3c1=5 r3c5=5 r5c5=5", """
+            house c3 c7
+            cell first E r1c3
+            cell second I r5c3 r5c7
+            cell first E r3c7
+            link strong r1c3=5~r5c3=5
+            link weak r5c3=5~r5c7=5
+            link strong r3c7=5~r5c7=5
+            mark r1c3=5 r3c7=5 r5c3=5 r5c7=5
+            slash r1c8=5 r3c1=5
+            """),
+            ["w-wing"] = ("r2c2=58 r3c8=58 r7c2=5 r7c8=5 r2c7=89 r3c1=18", """
+            house r7
+            cell first E r2c2
+            cell second I r7c2 r7c8
+            cell first E r3c8
+            link weak r2c2=5~r7c2=5
+            link strong r7c2=5~r7c8=5
+            link weak r7c8=5~r3c8=5
+            mark r2c2=5 r2c2=8 r3c8=5 r3c8=8 r7c2=5 r7c8=5
+            slash r2c7=8 r3c1=8
+            """),
+            ["simple-colouring"] = ("r1c1=5 r1c5=5 r5c1=5 r7c5=5 r7c7=5 r8c8=5 r5c8=5 r5c7=5 r6c9=5 r2c7=5 r2c8=5 r2c9=5", """
+            house r1 r7 c1 c5 b9
+            cell first X r1c1 r7c5 r8c8
+            cell second Y r1c5 r5c1 r7c7
+            link strong r1c1=5~r1c5=5 r7c5=5~r7c7=5 r1c1=5~r5c1=5 r1c5=5~r7c5=5 r7c7=5~r8c8=5
+            mark r1c1=5 r1c5=5 r5c1=5 r7c5=5 r7c7=5 r8c8=5
+            slash r5c8=5
+            """),
+            ["empty-rectangle"] = ("r1c3=5 r2c1=5 r2c3=5 r2c7=5 r5c7=5 r5c9=5 r5c3=5", """
+            house c7 b1
+            cell first H r1c3 r2c1 r2c3
+            cell second I r2c7
+            cell first E r5c7
+            link strong r2c7=5~r5c7=5
+            mark r1c3=5 r2c1=5 r2c3=5 r2c7=5 r5c7=5
+            slash r5c3=5
+            """),
+            ["wxyz-wing"] = ("r3c3=1258 r1c1=18 r2c2=28 r3c8=58 r3c1=389 r3c2=3489", """
+            cell first P r3c3
+            cell second Q r1c1
+            cell second R r2c2
+            cell second T r3c8
+            mark r1c1=1 r1c1=8 r2c2=2 r2c2=8 r3c3=1 r3c3=2 r3c3=5 r3c3=8 r3c8=5 r3c8=8
+            slash r3c1=8 r3c2=8
+            """),
         };
 }

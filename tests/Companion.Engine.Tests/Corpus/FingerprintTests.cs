@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0x609A_9E82_5626_C17C;
+    private const ulong Golden = 0xD4CD_12EA_966C_691A;
 
     [Fact]
     public void Fingerprint()

@@ -1,5 +1,6 @@
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Engine.Tests.Rules;
 
 namespace Companion.Engine.Tests.Proofs;
 
@@ -21,6 +22,9 @@ public class FoundDeductionsTests
         "full-house", "hidden-single", "pointing", "claiming", "two-block-claiming",
         "hidden-pair", "hidden-triple", "hidden-quad",
     ];
+
+    // Two colours go along every link, though for one cell that goes a single way through would do.
+    private static readonly string[] RestOnMore = ["simple-colouring", "remote-pairs"];
 
     [Fact]
     public void Every_deduction_of_every_rule_holds()
@@ -80,7 +84,7 @@ public class FoundDeductionsTests
         foreach (var rule in refusals.Keys.Except(["full-house"])) // It rests on no absent candidate.
         {
             Assert.InRange(refusals[rule].Tried, 200, int.MaxValue);
-            Assert.InRange(refusals[rule].Share, 0.5, 1);
+            Assert.InRange(refusals[rule].Share, RestOnMore.Contains(rule) ? 0.3 : 0.5, 1);
         }
     }
 
@@ -99,10 +103,17 @@ public class FoundDeductionsTests
         from deduction in Ladder.Standard.Scan(board)
         select (board, deduction);
 
+    private static IEnumerable<(Board Board, Deduction Deduction)> FoundWithPairs() =>
+        from rule in Ladder.Standard.Rules
+        where PairPositions.Needs(rule.Id.Value)
+        from board in PairPositions.All
+        from deduction in RuleCheck.Find(rule, board)
+        select (board, deduction);
+
     private static Dictionary<string, Refusals> Count(int seed, Func<Deduction, IEnumerable<Deduction>> mutate)
     {
         var refusals = Ladder.Standard.Rules.ToDictionary(rule => rule.Id.Value, _ => new Refusals());
-        foreach (var (board, deduction) in Found(positions: 200, seed))
+        foreach (var (board, deduction) in Found(positions: 200, seed).Concat(FoundWithPairs()))
         {
             foreach (var mutant in mutate(deduction))
                 refusals[deduction.Rule.Value].Add(refused: !ProofChecker.Check(board, mutant).Holds);

@@ -42,6 +42,38 @@ internal static class OneOfEachRule
             jellyfish 5 base r1c2 r1c5 r4c5 r4c7 r6c7 r6c9 r9c2 r9c9 in r1 r4 r6 r9 removes r2c2=5 r7c7=5
             rests r1-c2-c5-c7-c9=5 r4-c2-c5-c7-c9=5 r6-c2-c5-c7-c9=5 r9-c2-c5-c7-c9=5
             """,
+        ["remote-pairs"] = """
+            remote-pairs 58 firstcolour r2c1 r3c7 secondcolour r3c3 r5c1 removes r5c7=58
+            rests r2c1=-58 r3c7=-58 r3c3=-58 r5c1=-58
+            """,
+        ["two-strong-links"] = """
+            two-strong-links 5 end r1c3 between r5c3 r5c7 end r3c7 in c3 c7 removes r1c8=5 r3c1=5 rests c3=5 c7=5
+            """,
+        ["w-wing"] = """
+            w-wing 58 end r2c2 between r7c2 r7c8 end r3c8 in r7 removes r2c7=8 r3c1=8 rests r2c2=-58 r3c8=-58 r7=5
+            """,
+        ["simple-colouring"] = """
+            simple-colouring 5 firstcolour r1c1 r7c5 r8c8 secondcolour r1c5 r5c1 r7c7 in r1 r7 c1 c5 b9 removes r5c8=5
+            rests r1=5 r7=5 c1=5 c5=5 b9=5
+            """,
+        ["empty-rectangle"] = """
+            empty-rectangle 5 cross r1c3 r2c1 r2c3 between r2c7 end r5c7 in c7 b1 removes r5c3=5 rests b1-r2-c3=5 c7=5
+            """,
+        ["wxyz-wing"] = """
+            wxyz-wing 1258 pivot r3c3 pincer r1c1 r2c2 r3c8 removes r3c1=8 r3c2=8
+            rests r3c3=-1258 r1c1=-128 r2c2=-128 r3c8=-58
+            """,
+        ["finned-x-wing"] = """
+            finned-x-wing 5 base r2c3 r2c8 r7c3 r7c8 fin r7c9 in r2 r7 removes r8c8=5 r9c8=5 rests r2=5 r7-b9=5
+            """,
+        ["finned-swordfish"] = """
+            finned-swordfish 5 base r1c2 r4c5 r4c7 r9c2 r9c7 fin r1c4 r1c6 in r1 r4 r9 removes r2c5=5 r3c5=5
+            rests r1-c2-c5-c7-b2=5 r4-c2-c5-c7=5 r9-c2-c5-c7=5
+            """,
+        ["finned-jellyfish"] = """
+            finned-jellyfish 5 base r1c2 r1c5 r4c5 r4c7 r6c7 r6c9 r9c2 r9c9 fin r9c3 in r1 r4 r6 r9 removes r7c2=5
+            rests r1-c2-c5-c7-c9=5 r4-c2-c5-c7-c9=5 r6-c2-c5-c7-c9=5 r9-c2-c5-c7-c9-b7=5
+            """,
     };
 
     internal static IEnumerable<Deduction> All => Drawn.Values.Select(DrawnDeduction.Read);

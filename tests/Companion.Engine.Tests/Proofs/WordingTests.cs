@@ -204,6 +204,126 @@ public class WordingTests
             of its own, which uses up all four columns, so five comes out of row two column two and row seven column seven.
         Jellyfish on 5: rows 1, 4, 6 and 9, columns 2, 5, 7 and 9 → 5 out of r2c2, r7c7
         """)]
+    [InlineData("remote-pairs", """
+        Have a look at block one.
+        Look at block 1
+        Look out for remote pairs.
+        Look for remote pairs
+        Follow the cells that can hold five or eight and nothing else: row two column one, row three columns seven and three,
+            and row five column one.
+        Remote pairs on 5 and 8: r2c1, r3c7, r3c3, r5c1
+        Row two column one, row three columns seven and three, and row five column one can hold five or eight and nothing
+            else, and each of them sees the next in the chain. So the digits take turns: row two column one and row three
+            column seven share one of them, row three column three and row five column one the other. A cell that sees both
+            kinds sees both digits, so five and eight come out of row five column seven.
+        Remote pairs on 5 and 8: r2c1, r3c7, r3c3, r5c1 → 5 and 8 out of r5c7
+        """)]
+    [InlineData("two-strong-links", """
+        Have a look at column three.
+        Look at column 3
+        Look out for a pair of strong links.
+        Look for a pair of strong links
+        In columns three and seven, follow five: each has only two places for it.
+        Pair of strong links on 5: columns 3 and 7, ends r1c3, r3c7
+        In columns three and seven, five has only two places each. Row five columns three and seven see each other, so at most
+            one of them is five; then at least one of the ends, row one column three and row three column seven, is, and a
+            cell that sees both ends cannot be. So five comes out of row one column eight and row three column one.
+        Pair of strong links on 5: columns 3 and 7, ends r1c3, r3c7 → 5 out of r1c8, r3c1
+        """)]
+    [InlineData("w-wing", """
+        Have a look at row seven.
+        Look at row 7
+        Look out for a W-wing.
+        Look for a W-wing
+        Compare row two column two and row three column eight, and in row seven the two places row seven columns two and eight
+            for one of the digits five and eight.
+        W-wing on 5 and 8: r2c2, r3c8, joined by r7c2, r7c8
+        Row two column two and row three column eight can hold five or eight and nothing else. In row seven, five only fits in
+            row seven columns two and eight, and whichever of these takes it is seen by one of the two cells, which is then
+            eight. A cell that sees both cannot be, so eight comes out of row two column seven and row three column one.
+        W-wing on 5 and 8: r2c2, r3c8, joined by r7c2, r7c8 → 8 out of r2c7, r3c1
+        """)]
+    [InlineData("simple-colouring", """
+        Have a look at row one.
+        Look at row 1
+        Look out for simple colouring.
+        Look for simple colouring
+        In rows one and seven, columns one and five and block nine, follow five: each has only two places for it. Give them
+            two colours in turn.
+        Simple colouring on 5: rows 1 and 7, columns 1 and 5 and block 9
+        In rows one and seven, columns one and five and block nine, five has only two places each, which makes two colours:
+            row one column one, row seven column five and row eight column eight are all five or all not, and row one column
+            five, row five column one and row seven column seven the other way round. A colour that stands twice in a house is
+            not five, nor is a cell that sees both colours. So five comes out of row five column eight.
+        Simple colouring on 5: rows 1 and 7, columns 1 and 5 and block 9 → 5 out of r5c8
+        """)]
+    [InlineData("empty-rectangle", """
+        Have a look at column seven.
+        Look at column 7
+        Look out for an empty rectangle.
+        Look for an empty rectangle
+        In block one, five is kept to one row and one column. In column seven, it has only two places.
+        Empty rectangle on 5: block 1, link r2c7, r5c7 in column 7
+        In block one, five is kept to one row and one column. In column seven, it only fits in row two column seven and row
+            five column seven. If row five column seven is not five, row two column seven is, and block one takes it in the
+            other of the two lines. Either way five comes out of row five column three.
+        Empty rectangle on 5: block 1, link r2c7, r5c7 in column 7 → 5 out of r5c3
+        """)]
+    [InlineData("wxyz-wing", """
+        Have a look at the top band.
+        Look at the top band
+        Look out for a WXYZ-wing.
+        Look for a WXYZ-wing
+        Compare row three column three with row one column one, row two column two and row three column eight: between them
+            there is room only for the digits one, two, five and eight.
+        WXYZ-wing on 1, 2, 5 and 8: pivot r3c3, pincers r1c1, r2c2, r3c8
+        Row three columns three and eight, row one column one, and row two column two have only the digits one, two, five and
+            eight between them. The places of one, two and five see each other, so each of these digits fills one of the four
+            cells at most, and one cell is left for eight. A cell that sees all its places there cannot be, so eight comes out
+            of row three columns one and two.
+        WXYZ-wing on 1, 2, 5 and 8: pivot r3c3, pincers r1c1, r2c2, r3c8 → 8 out of r3c1, r3c2
+        """)]
+    [InlineData("finned-x-wing", """
+        Have a look at row two.
+        Look at row 2
+        Look out for a finned X-wing.
+        Look for a finned X-wing
+        In rows two and seven, follow five: it only fits in columns three and eight, but for the fin in row seven column nine.
+        Finned X-wing on 5: rows 2 and 7, columns 3 and 8, fin r7c9
+        In rows two and seven, five only fits in columns three and eight, but for row seven column nine. Without that fin,
+            each row takes it in a column of its own, which uses up both columns; and a fin that is five clears what it sees.
+            A cell of the columns that sees the fin goes without either way, so five comes out of column eight rows eight and
+            nine.
+        Finned X-wing on 5: rows 2 and 7, columns 3 and 8, fin r7c9 → 5 out of r8c8, r9c8
+        """)]
+    [InlineData("finned-swordfish", """
+        Have a look at row one.
+        Look at row 1
+        Look out for a finned swordfish.
+        Look for a finned swordfish
+        In rows one, four and nine, follow five: it only fits in columns two, five and seven, but for the fins in row one
+            columns four and six.
+        Finned swordfish on 5: rows 1, 4 and 9, columns 2, 5 and 7, fins r1c4, r1c6
+        In rows one, four and nine, five only fits in columns two, five and seven, but for row one columns four and six.
+            Without those fins, each row takes it in a column of its own, which uses up all three columns; and a fin that is
+            five clears what it sees. A cell of the columns that sees every fin goes without either way, so five comes out of
+            column five rows two and three.
+        Finned swordfish on 5: rows 1, 4 and 9, columns 2, 5 and 7, fins r1c4, r1c6 → 5 out of r2c5, r3c5
+        """)]
+    [InlineData("finned-jellyfish", """
+        Have a look at row one.
+        Look at row 1
+        Look out for a finned jellyfish.
+        Look for a finned jellyfish
+        In rows one, four, six and nine, follow five: it only fits in columns two, five, seven and nine, but for the fin in
+            row nine column three.
+        Finned jellyfish on 5: rows 1, 4, 6 and 9, columns 2, 5, 7 and 9, fin r9c3
+        In rows one, four, six and nine, five only fits in columns two, five, seven and nine, but for row nine column three.
+            Without that fin, each row takes it in a column of its own, which uses up all four columns; and a fin that is five
+            clears what it sees. A cell of the columns that sees the fin goes without either way, so five comes out of row
+            seven column two.
+        Finned jellyfish on 5: rows 1, 4, 6 and 9, columns 2, 5, 7 and 9, fin r9c3 → 5 out of r7c2
+        """)]
     public void Each_rule_has_its_words(string rule, string expected)
     {
         var (board, deduction) = OneOfEachRule.On(rule);

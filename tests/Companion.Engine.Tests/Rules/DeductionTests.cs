@@ -36,10 +36,7 @@ public sealed class DeductionTests(ITestOutputHelper output)
         foreach (var (board, deduction) in Sample())
         {
             var restored = Boards.Of(Boards.FilledIn(board), Boards.LeftByFilled(board) - deduction.RestsOn);
-            Assert.True(
-                SamePatternOn(restored, deduction).Any(other =>
-                    other.Places == deduction.Places && other.Removes.ContainsAll(deduction.Removes)),
-                deduction.ToString());
+            Assert.True(StillFollowsOn(restored, deduction), deduction.ToString());
         }
     }
 
@@ -52,9 +49,14 @@ public sealed class DeductionTests(ITestOutputHelper output)
             // Beside an equal digit nothing can come back: that absence is there for all to see.
             foreach (var candidate in deduction.RestsOn & Boards.LeftByFilled(board))
             {
-                var restored = Boards.Of(Boards.FilledIn(board), board.Candidates.With(candidate));
-                Assert.False(SamePatternOn(restored, deduction).Any(), $"{deduction} with {candidate} back");
+                // Two that do no harm one by one may do so together (WXYZ-wing), and then it rests on one of them.
+                var alone = board.Candidates.With(candidate);
+                var withOthers = Boards.LeftByFilled(board) - deduction.RestsOn.Without(candidate);
+                Assert.False(StillFollows(alone) && StillFollows(withOthers), $"{deduction} with {candidate} back");
                 broughtBack++;
+
+                bool StillFollows(CandidateSet standing) =>
+                    StillFollowsOn(Boards.Of(Boards.FilledIn(board), standing), deduction);
             }
         }
 
@@ -87,9 +89,11 @@ public sealed class DeductionTests(ITestOutputHelper output)
         from deduction in RuleCheck.Scan(position.Board).DistinctBy(deduction => deduction.Rule)
         select (position.Board, deduction);
 
-    private static IEnumerable<Deduction> SamePatternOn(Board board, Deduction deduction) =>
-        RuleCheck.Find(Ladder.Standard.Rules[Ladder.Standard.RungOf(deduction.Rule)], board).Where(other =>
-            other.Houses == deduction.Houses
+    private static bool StillFollowsOn(Board board, Deduction deduction) =>
+        RuleCheck.Find(Ladder.Standard.Rules[Ladder.Standard.RungOf(deduction.Rule)], board).Any(other =>
+            (deduction.Houses - other.Houses).IsEmpty
             && other.Digits == deduction.Digits
-            && other.PatternCells.ContainsAll(deduction.PatternCells));
+            && other.PatternCells.ContainsAll(deduction.PatternCells)
+            && other.Places == deduction.Places
+            && other.Removes.ContainsAll(deduction.Removes));
 }

@@ -27,5 +27,14 @@ internal static class LiteralFinders
             ["jellyfish"] = grid => LiteralSubsets.Fish(grid, 4),
             ["xy-wing"] = LiteralWings.XYWing,
             ["xyz-wing"] = LiteralWings.XYZWing,
+            ["wxyz-wing"] = LiteralWXYZWing.Find,
+            ["w-wing"] = LiteralStrongLinks.WWing,
+            ["two-strong-links"] = LiteralStrongLinks.TwoStrongLinks,
+            ["empty-rectangle"] = LiteralStrongLinks.EmptyRectangle,
+            ["simple-colouring"] = LiteralColours.SimpleColouring,
+            ["remote-pairs"] = LiteralColours.RemotePairs,
+            ["finned-x-wing"] = grid => LiteralFinnedFish.Find(grid, 2),
+            ["finned-swordfish"] = grid => LiteralFinnedFish.Find(grid, 3),
+            ["finned-jellyfish"] = grid => LiteralFinnedFish.Find(grid, 4),
         };
 }

@@ -6,7 +6,7 @@ namespace Companion.Engine.Tests.Rules;
 /// </summary>
 internal static class OwnPuzzles
 {
-    /// <summary>Four at which the whole ladder gets stuck at least four times, then twenty that it solves.</summary>
+    /// <summary>Four at which plain subsets, fish and wings get stuck at least four times, then twenty that they solve.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
         "....8.5..68.....7..5.6194............9....21.....327...19..7..27..3.1.5.....24...",

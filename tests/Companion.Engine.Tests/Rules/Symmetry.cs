@@ -33,10 +33,10 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
         Removes = Of(deduction.Removes),
     };
 
-    /// <summary>A deduction as text in which the order of cells and links does not count.</summary>
+    /// <summary>A deduction as text in which the order of cells, of links and of two colours does not count.</summary>
     public static string Unordered(Deduction deduction)
     {
-        var cells = deduction.Cells.OrderBy(part => part.Role).ThenBy(part => part.Cell);
+        var cells = InOrder(deduction).OrderBy(part => part.Role).ThenBy(part => part.Cell);
         var links = deduction.Links
             .Select(link => $"{link.IsStrong} {string.Join(' ', new[] { link.From, link.To }.Order())}")
             .Order(StringComparer.Ordinal);
@@ -44,6 +44,15 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
             + $"links {string.Join(' ', links)} rests on {deduction.RestsOn} "
             + $"places {deduction.Places} removes {deduction.Removes}";
     }
+
+    // With the colour of the first coloured cell as the first.
+    private static IEnumerable<PatternCell> InOrder(Deduction deduction) =>
+        deduction.Cells.OrderBy(part => part.Cell).FirstOrDefault().Role == Role.SecondColour
+            ? deduction.Cells.Select(part => part with
+            {
+                Role = part.Role == Role.SecondColour ? Role.FirstColour : Role.SecondColour,
+            })
+            : deduction.Cells;
 
     private Candidate Of(Candidate candidate) => new(MoveCell(candidate.Cell), MoveDigit(candidate.Digit));
 

@@ -17,6 +17,12 @@ internal static class DeductionJson
         [Role.Base] = "base",
         [Role.Pivot] = "pivot",
         [Role.Pincer] = "pincer",
+        [Role.Fin] = "fin",
+        [Role.Cross] = "cross",
+        [Role.End] = "end",
+        [Role.Between] = "between",
+        [Role.FirstColour] = "first-colour",
+        [Role.SecondColour] = "second-colour",
     }.ToImmutableDictionary();
 
     private static readonly ImmutableDictionary<string, Role> Roles =
