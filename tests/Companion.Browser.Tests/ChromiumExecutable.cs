@@ -45,7 +45,7 @@ public static class ChromiumExecutable
 
     private static string FromPlaywright(IPlaywright playwright)
     {
-        if (Program.Main(["install", "chromium"]) == 0 && File.Exists(playwright.Chromium.ExecutablePath))
+        if (Microsoft.Playwright.Program.Main(["install", "chromium"]) == 0 && File.Exists(playwright.Chromium.ExecutablePath))
             return playwright.Chromium.ExecutablePath;
         throw new InvalidOperationException(
             "The browser tests need Chromium and found none: install it (on Debian 'apt-get install chromium'), or name its "
