@@ -38,7 +38,7 @@ public sealed class LiteralFinderTests(ITestOutputHelper output)
     {
         var random = new Random(5);
         var damaged = SolvingPath.OwnPositions
-            .Where((_, place) => place % 10 == 0)
+            .Where((_, place) => place % 8 == 0)
             .Select(position => Strike(position.Board, random))
             .ToList();
         output.WriteLine(LiteralComparison.Compare(rule, damaged, atLeast: PairPositions.Needs(rule) ? 0 : 100));

@@ -4,7 +4,7 @@ namespace Companion.Engine.Tests.Rules;
 
 using Place = (int Row, int Column);
 
-/// <summary>Finned fish as their definition says: any base lines with as many cover lines.</summary>
+/// <summary>Finned fish as their definition says: all choices of base lines with as many cover lines.</summary>
 internal static class LiteralFinnedFish
 {
     public static HashSet<string> Find(LiteralGrid grid, int size)
