@@ -13,7 +13,8 @@ internal sealed class Tabs
     private int _pincers;
 
     /// <summary>Whether cells of this role have the double frame.</summary>
-    internal static bool IsSecond(Role role) => role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour;
+    internal static bool IsSecond(Role role) =>
+        role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour or Role.ChainEnd or Role.Set;
 
     /// <summary>The letter of the picture's next cell.</summary>
     internal string Next(Role role) => role switch
@@ -30,6 +31,10 @@ internal sealed class Tabs
         Role.Between => "I",
         Role.FirstColour => "X",
         Role.SecondColour => "Y",
+        Role.ChainEnd => "Z",
+        Role.Chain => "C",
+        Role.Set => "A",
+        Role.Start => "O",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "The role has no letter."),
     };
 
@@ -49,6 +54,10 @@ internal sealed class Tabs
         "I" => "in between",
         "X" => "one colour",
         "Y" => "the other colour",
+        "Z" => "end of the chain",
+        "C" => "chain",
+        "A" => "almost locked set",
+        "O" => "where the chains start",
         _ => throw new ArgumentException($"No role has the letter '{tab}'.", nameof(tab)),
     };
 }

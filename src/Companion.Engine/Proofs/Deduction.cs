@@ -30,6 +30,12 @@ public sealed class Deduction : IEquatable<Deduction>
     public ImmutableArray<Link> Links { get; init; } = [];
 
     /// <summary>
+    /// The almost locked sets of the pattern, in the order in which they are said; they may share cells. Empty for patterns
+    /// without.
+    /// </summary>
+    public ImmutableArray<CellSet> Sets { get; init; } = [];
+
+    /// <summary>
     /// The absent candidates, in open cells, without which the pattern would not hold. Whoever cannot see that one of them is
     /// gone cannot follow the deduction.
     /// </summary>
@@ -63,7 +69,7 @@ public sealed class Deduction : IEquatable<Deduction>
     public override int GetHashCode() => ToString().GetHashCode(StringComparison.Ordinal);
 
     /// <summary>
-    /// The deduction in one line, the same for the same instance: rule, digits, cells by role, houses, conclusion. For example
+    /// The deduction in one line, the same for the same instance: rule, digits, cells by role, sets, houses, conclusion. For example
     /// <c>naked-pair 58 subset r1c1 r1c2 in r1 b1 removes r1c5=5 r1c6=8</c>. It serves as its name in interfaces.
     /// </summary>
     public override string ToString() => _text ??= Write();
@@ -80,6 +86,8 @@ public sealed class Deduction : IEquatable<Deduction>
             text.Append(' ').Append(cell);
         }
 
+        if (!Sets.IsEmpty)
+            text.Append(" sets ").AppendJoin(' ', Sets.Select(set => string.Join('+', set)));
         if (!Houses.IsEmpty)
             text.Append(" in ").Append(Houses);
         if (!Places.IsEmpty)

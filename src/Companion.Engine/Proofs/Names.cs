@@ -18,6 +18,22 @@ internal sealed class Names(Phrases phrases, bool spoken)
         return Join(gathered, joint, clear: gathered.Count < cells.Count);
     });
 
+    /// <summary>The cells in this order, each in full.</summary>
+    internal Filling CellByCell(IReadOnlyCollection<Cell> cells) =>
+        spoken ? List([.. cells.Select(cell => Cells([cell]).Text(Joint.And))]) : Cells(cells);
+
+    /// <summary>
+    /// What follows from what along the links: <c>if row one column two is not five, then it is seven, so row one column six is not
+    /// seven, so ...</c> A link that does not go on from the one before it starts a sentence of its own.
+    /// </summary>
+    internal Filling Chain(IReadOnlyList<Link> links) =>
+        Filling.One(string.Join(phrases.Word("chains.next"), Runs(links).Select(run => phrases["chains.whole"].Fill(
+            new Dictionary<string, Filling>
+            {
+                ["start"] = Filling.One(Fact("chains.", run[0].From, run[0].FromGroup, holds: !run[0].IsStrong)),
+                ["steps"] = Filling.One(string.Join(phrases.Word("chains.so"), run.Select(Step))),
+            }))));
+
     /// <summary>The cells where their house was just named: <c>columns two and five</c> after <c>in row one</c>.</summary>
     internal Filling CellsWithin(HouseSet houses, IReadOnlyCollection<Cell> cells)
     {
@@ -64,6 +80,32 @@ internal sealed class Names(Phrases phrases, bool spoken)
     /// <summary>Statements in one sentence or caption.</summary>
     internal string Clauses(List<string> statements) =>
         spoken ? Join(statements, Joint.And, clear: true) : string.Join(phrases.Word("lists.semicolon"), statements);
+
+    private static List<List<Link>> Runs(IReadOnlyList<Link> links)
+    {
+        var runs = new List<List<Link>>();
+        foreach (var link in links)
+        {
+            if (runs.Count == 0 || !link.GoesOnFrom(runs[^1][^1]))
+                runs.Add([]);
+            runs[^1].Add(link);
+        }
+
+        return runs;
+    }
+
+    private string Step(Link link)
+    {
+        var staysInCell = link.From.Cell == link.To.Cell && (link.FromGroup | link.ToGroup).IsEmpty;
+        return Fact(staysInCell ? "chains.it-" : "chains.", link.To, link.ToGroup, link.IsStrong);
+    }
+
+    private string Fact(string prefix, Candidate candidate, CellSet group, bool holds) =>
+        phrases[prefix + (group.IsEmpty ? "" : "group-") + (holds ? "is" : "is-not")].Fill(new Dictionary<string, Filling>
+        {
+            ["digits"] = Digits(DigitSet.Of(candidate.Digit)),
+            ["cells"] = Cells([.. group.With(candidate.Cell)]),
+        });
 
     private string Number(int number) => spoken ? phrases.Word($"digits.{number}") : number.ToString();
 

@@ -10,9 +10,15 @@ internal sealed record Pattern(
     HouseSet Cover,
     ImmutableArray<Link> Links)
 {
+    /// <summary>The almost locked sets of the pattern.</summary>
+    internal ImmutableArray<CellSet> Sets { get; init; } = [];
+
+    /// <summary>What follows, where the pattern is shown without it: chains and sets may well conclude about their own cells.</summary>
+    private CandidateSet Hidden { get; init; }
+
     /// <summary>The whole pattern; for a single that is the conclusion too.</summary>
     internal static Pattern Of(Deduction deduction) =>
-        new(deduction.Cells, deduction.Digits, deduction.Houses, CoverOf(deduction), deduction.Links);
+        new(deduction.Cells, deduction.Digits, deduction.Houses, CoverOf(deduction), deduction.Links) { Sets = deduction.Sets };
 
     /// <summary>The pattern with nothing in it that follows.</summary>
     internal static Pattern WithoutConclusion(Deduction deduction)
@@ -20,9 +26,10 @@ internal sealed record Pattern(
         var concluded = deduction.Places | deduction.Removes;
         var pattern = Of(deduction) with
         {
-            Links = [.. deduction.Links.Where(link => !concluded.Contains(link.From) && !concluded.Contains(link.To))],
+            Links = [.. deduction.Links.Where(link => (link.Ends & concluded).IsEmpty)],
+            Hidden = concluded,
         };
-        if ((concluded & CandidateSet.Of(deduction.PatternCells, deduction.Digits)).IsEmpty)
+        if (deduction.Cells[0].Role != Role.Single)
             return pattern;
 
         // Candidates gone from other cells: the argument is where in a house the digit can go, and the cell is the answer.
@@ -32,9 +39,18 @@ internal sealed record Pattern(
             : pattern with { Cells = [] };
     }
 
-    /// <summary>The digits of the pattern where they stand as candidates in its cells.</summary>
-    internal CandidateSet StandingOn(Board board) =>
-        board.Candidates & CandidateSet.Of(CellSet.Of([.. Cells.Select(cell => cell.Cell)]), Digits);
+    /// <summary>
+    /// The candidates of the pattern that stand: the ends of its links in the cells of a chain, the digits of the pattern in all
+    /// other cells.
+    /// </summary>
+    internal CandidateSet StandingOn(Board board)
+    {
+        var ends = Links.Aggregate(CandidateSet.Empty, (ends, link) => ends | link.Ends);
+        var whole = CellSet.Of([.. Cells.Where(part => !IsOfChain(part.Role)).Select(part => part.Cell)]);
+        return (board.Candidates & (ends | CandidateSet.Of(whole, Digits))) - Hidden;
+    }
+
+    private static bool IsOfChain(Role role) => role is Role.ChainEnd or Role.Chain or Role.Start;
 
     /// <summary>The cells of the pattern that do this, in the order in which they are said.</summary>
     internal List<Cell> In(Role role) => [.. Cells.Where(cell => cell.Role == role).Select(cell => cell.Cell)];

@@ -11,13 +11,13 @@ internal static class PhraseNames
     private static readonly string[] PatternSlots =
     [
         "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "first-colour", "second-colour",
-        "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds",
+        "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds", "way",
     ];
 
     private static readonly string[] ProofSlots =
     [
         .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
-        "removed-digits", "kept-digits", "conclusion",
+        "removed-digits", "kept-digits", "chain", "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];
@@ -30,6 +30,13 @@ internal static class PhraseNames
         ["cells.in-column"] = ["column", "rows"],
         ["houses.one"] = ["kind", "number"],
         ["houses.several"] = ["kinds", "numbers"],
+        ["chains.whole"] = ["start", "steps"],
+        ["chains.is"] = CandidateSlots,
+        ["chains.is-not"] = CandidateSlots,
+        ["chains.it-is"] = ["digits"],
+        ["chains.it-is-not"] = ["digits"],
+        ["chains.group-is"] = CandidateSlots,
+        ["chains.group-is-not"] = CandidateSlots,
         ["hints.where.spoken"] = ["region"],
         ["hints.where.written"] = ["region"],
         ["hints.what.spoken"] = ["rule"],
@@ -64,6 +71,7 @@ internal static class PhraseNames
             .. Enumerable.Range(1, 3).SelectMany(number => new[] { $"bands.{number}", $"stacks.{number}" }),
             .. Enum.GetValues<HouseKind>().SelectMany(kind => new[] { NounOf(kind, one: true), NounOf(kind, one: false) }),
             "lists.and", "lists.or", "lists.comma", "lists.comma-and", "lists.comma-or", "lists.semicolon",
+            "chains.so", "chains.next",
         ];
         return names.ToDictionary(name => name, _ => NoSlot);
     }

@@ -38,4 +38,16 @@ public enum Role
 
     /// <summary>A cell of the other colour; where it is known which colour is false, of that one.</summary>
     SecondColour,
+
+    /// <summary>A cell at an end of a long chain: one of the ends is true.</summary>
+    ChainEnd,
+
+    /// <summary>A cell on the way of a long chain or loop.</summary>
+    Chain,
+
+    /// <summary>A cell of an almost locked set.</summary>
+    Set,
+
+    /// <summary>Where chains start: a cell one of whose candidates, or the places one of which, must be true.</summary>
+    Start,
 }

@@ -24,10 +24,12 @@ internal static class Slots
         ["second-colour"] = names.Cells(pattern.In(Role.SecondColour)),
         ["lines"] = names.Houses(pattern.Houses & HouseSet.Lines),
         ["blocks"] = names.Houses(pattern.Houses & HouseSet.Blocks),
+        ["way"] = names.CellByCell([.. pattern.Cells.Select(cell => cell.Cell)]),
     };
 
     /// <summary>
-    /// What a whole deduction fills: its pattern, which of its digits go, and for a wing what each digit of it does.
+    /// What a whole deduction fills: its pattern, which of its digits go, what follows from what along its links, and for a wing
+    /// what each digit of it does.
     /// </summary>
     internal static Dictionary<string, Filling> Of(Deduction deduction, Names names)
     {
@@ -35,6 +37,7 @@ internal static class Slots
         var slots = Of(pattern, names);
         slots["removed-digits"] = names.Digits(deduction.Removes.Digits & deduction.Digits);
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
+        slots["chain"] = names.Chain(deduction.Links);
         if (pattern.In(Role.Pincer) is not [var first, var second])
             return slots;
         var firstDigits = deduction.Digits - deduction.RestsOn[first];

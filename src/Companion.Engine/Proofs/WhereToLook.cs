@@ -25,15 +25,15 @@ internal static class WhereToLook
                 return Region.Of(chute);
         }
 
-        // Else a house of the argument or the block of the first cell; where these point at their cells, the band of that block.
-        var block = House.Block(deduction.Cells[0].Cell.Block);
-        foreach (var house in named.IsEmpty ? HouseSet.Of(block) : named)
+        // A pattern that spreads over the grid: a house of it that hides it, and else the band through its first cell.
+        var first = deduction.Cells[0].Cell;
+        foreach (var house in named.Append(House.Block(first.Block)).Concat(first.Houses))
         {
             if (Hides(house.Cells))
                 return Region.Of(house);
         }
 
-        return Region.Of(Chute.At((block.Number - 1) / 3));
+        return Region.Of(Chute.At((first.Row - 1) / 3));
 
         bool Hides(CellSet cells) => (cells & board.Open).Count > (cells & pattern).Count;
     }

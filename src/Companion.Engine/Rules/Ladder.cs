@@ -37,6 +37,10 @@ public sealed class Ladder
         new HiddenQuad(),
         new Jellyfish(),
         new FinnedJellyfish(),
+        new SingleDigitChain(),
+        new XYChain(),
+        new ContinuousLoop(),
+        new AlternatingInferenceChain(),
     ]);
 
     /// <summary>The rules, easiest first.</summary>

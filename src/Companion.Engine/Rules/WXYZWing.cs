@@ -123,16 +123,36 @@ public sealed class WXYZWing : IRule
         foreach (var digit in digits)
         {
             // Where the digit may stand: the free digit where all removed cells see it, another where its places see each other.
+            // Where only one of two absences can be spared, it rests on the one that a placed digit shows to all.
             var harmless = cells & board[digit];
-            foreach (var cell in cells - board[digit])
+            var shown = SeenByPlaced(digit, cells, board) - harmless;
+            foreach (var absent in (ReadOnlySpan<CellSet>)[cells - harmless - shown, shown])
             {
-                if (cell.Peers.ContainsAll(digit == free ? gone : harmless))
-                    harmless = harmless.With(cell);
+                foreach (var cell in absent)
+                {
+                    if (cell.Peers.ContainsAll(digit == free ? gone : harmless))
+                        harmless = harmless.With(cell);
+                }
             }
 
             rests = rests.WithPlane(digit, cells - harmless);
         }
 
         return rests;
+    }
+
+    private static CellSet SeenByPlaced(Digit digit, CellSet cells, Board board)
+    {
+        var seen = CellSet.Empty;
+        foreach (var cell in cells)
+        {
+            foreach (var peer in cell.Peers & board.Filled)
+            {
+                if (board.DigitAt(peer) == digit)
+                    seen = seen.With(cell);
+            }
+        }
+
+        return seen;
     }
 }

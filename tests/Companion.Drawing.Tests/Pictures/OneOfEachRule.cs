@@ -196,5 +196,60 @@ internal static class OneOfEachRule
             mark r1c1=1 r1c1=8 r2c2=2 r2c2=8 r3c3=1 r3c3=2 r3c3=5 r3c3=8 r3c8=5 r3c8=8
             slash r3c1=8 r3c2=8
             """),
+            ["single-digit-chain"] = (
+                "r1c1=5 r1c5=5 r4c5=5 r5c6=5 r5c7=5 r9c7=5 r9c1=5 r9c4=5 r9c2=5 r5c1=5 r7c5=5 r7c4=5", """
+            house r1 c7 b5
+            cell second Z r1c1
+            cell first C r1c5 r4c5 r5c6 r5c7
+            cell second Z r9c7
+            link strong r1c1=5~r1c5=5
+            link weak r1c5=5~r4c5=5
+            link strong r4c5=5~r5c6=5
+            link weak r5c6=5~r5c7=5
+            link strong r5c7=5~r9c7=5
+            mark r1c1=5 r1c5=5 r4c5=5 r5c6=5 r5c7=5 r9c7=5
+            slash r9c1=5
+            """),
+            ["xy-chain"] = ("r1c1=12 r1c5=23 r4c5=34 r4c2=14 r2c2=156 r6c1=167", """
+            cell second Z r1c1
+            cell first C r1c5 r4c5
+            cell second Z r4c2
+            link strong r1c1=1~r1c1=2
+            link weak r1c1=2~r1c5=2
+            link strong r1c5=2~r1c5=3
+            link weak r1c5=3~r4c5=3
+            link strong r4c5=3~r4c5=4
+            link weak r4c5=4~r4c2=4
+            link strong r4c2=4~r4c2=1
+            mark r1c1=1 r1c1=2 r1c5=2 r1c5=3 r4c2=1 r4c2=4 r4c5=3 r4c5=4
+            slash r2c2=1 r6c1=1
+            """),
+            ["continuous-loop"] = ("r1c1=12 r1c5=23 r4c5=34 r4c1=14 r1c9=256 r9c1=167 r9c5=378", """
+            cell first C r1c1 r4c1 r4c5 r1c5
+            link strong r1c1=2~r1c1=1
+            link weak r1c1=1~r4c1=1
+            link strong r4c1=1~r4c1=4
+            link weak r4c1=4~r4c5=4
+            link strong r4c5=4~r4c5=3
+            link weak r4c5=3~r1c5=3
+            link strong r1c5=3~r1c5=2
+            link weak r1c5=2~r1c1=2
+            mark r1c1=1 r1c1=2 r1c5=2 r1c5=3 r4c1=1 r4c1=4 r4c5=3 r4c5=4
+            slash r1c9=2 r9c1=1 r9c5=3
+            """),
+            ["alternating-inference-chain"] = (
+                "r1c1=25 r1c8=589 r4c8=567 r4c1=267 r9c1=235 r8c8=67 r1c9=5 r6c9=7 r4c9=6", """
+            house r4 c8
+            cell second Z r1c1
+            cell first C r1c8 r4c8
+            cell second Z r4c1
+            link strong r1c1=2~r1c1=5
+            link weak r1c1=5~r1c8=5
+            link strong r1c8=5~r4c8=5
+            link weak r4c8=5~r4c8=7
+            link strong r4c8=7~r4c1=7
+            mark r1c1=2 r1c1=5 r1c8=5 r4c1=7 r4c8=5 r4c8=7
+            slash r4c1=2
+            """),
         };
 }

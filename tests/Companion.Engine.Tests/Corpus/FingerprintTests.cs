@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0xD4CD_12EA_966C_691A;
+    private const ulong Golden = 0xD67E_54FA_A578_EA77;
 
     [Fact]
     public void Fingerprint()

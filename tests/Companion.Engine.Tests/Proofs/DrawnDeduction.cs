@@ -15,12 +15,17 @@ internal static class DrawnDeduction
         var words = text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         var cells = ImmutableArray.CreateBuilder<PatternCell>();
         var (houses, rests) = (HouseSet.Empty, new List<string>());
+        var (sets, links) = (new List<CellSet>(), new List<string>());
         var (places, removes) = (CandidateSet.Empty, CandidateSet.Empty);
         var (role, part) = (default(Role), "");
         foreach (var word in words[2..])
         {
-            if (word is "in" or "places" or "removes" or "rests")
+            if (word is "in" or "sets" or "places" or "removes" or "rests" or "links")
                 part = word;
+            else if (part == "sets")
+                sets.Add(Cells(word));
+            else if (part == "links")
+                links.Add(word);
             else if (part == "in")
                 houses = houses.With(House.Parse(word));
             else if (part == "places")
@@ -42,6 +47,8 @@ internal static class DrawnDeduction
             Digits = DigitSet.Parse(words[1]),
             Cells = cells.ToImmutable(),
             Houses = houses,
+            Sets = [.. sets],
+            Links = Links(links),
             Places = places,
             Removes = removes,
             RestsOn = rests.Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern)),
@@ -51,6 +58,28 @@ internal static class DrawnDeduction
     /// <summary>The candidates of a text as in a deduction; in the cells of a house that are not in the pattern.</summary>
     internal static CandidateSet Candidates(string text, CellSet pattern) =>
         text.Split(' ').Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern));
+
+    private static ImmutableArray<Link> Links(List<string> words)
+    {
+        var links = ImmutableArray.CreateBuilder<Link>();
+        for (var at = 1; at < words.Count; at += 2)
+        {
+            var (from, to) = (End(words[at - 1].TrimEnd(',')), End(words[at + 1].TrimEnd(',')));
+            links.Add(new(new(from.Cells.First, from.Digit), new(to.Cells.First, to.Digit), words[at] == "=")
+            {
+                FromGroup = from.Cells.Count > 1 ? from.Cells : CellSet.Empty,
+                ToGroup = to.Cells.Count > 1 ? to.Cells : CellSet.Empty,
+            });
+            if (words[at + 1].EndsWith(','))
+                at++;
+        }
+
+        return links.ToImmutable();
+    }
+
+    private static (CellSet Cells, Digit Digit) End(string word) => (Cells(word[..word.IndexOf('=')]), Digit.Parse(word[^1..]));
+
+    private static CellSet Cells(string word) => CellSet.Of([.. word.Split('+').Select(Cell.Parse)]);
 
     private static CandidateSet RestsOn(string word, CellSet pattern)
     {

@@ -65,7 +65,8 @@ public partial class HintGradesTests
         var which = hints.Which;
         var concluded = deduction.Places | deduction.Removes;
         var shown = CellSet.Of([.. which.Cells.Select(cell => cell.Cell)]);
-        Assert.True((CandidateSet.Of(shown, which.Digits) & concluded).IsEmpty);
+        if (deduction.Places.Count == 1 && deduction.Links.IsEmpty) // A single: its cell or its digit, never both.
+            Assert.True((CandidateSet.Of(shown, which.Digits) & concluded).IsEmpty);
         Assert.True((which.Candidates & concluded).IsEmpty);
         Assert.All(which.Links, link => Assert.False(concluded.Contains(link.From) || concluded.Contains(link.To)));
 

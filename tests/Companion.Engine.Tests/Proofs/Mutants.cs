@@ -27,6 +27,7 @@ internal static class Mutants
             Rule = from.Rule,
             Cells = from.Cells,
             Links = from.Links,
+            Sets = from.Sets,
             Houses = houses ?? from.Houses,
             Digits = digits ?? from.Digits,
             RestsOn = restsOn ?? from.RestsOn,

@@ -74,6 +74,25 @@ internal static class OneOfEachRule
             finned-jellyfish 5 base r1c2 r1c5 r4c5 r4c7 r6c7 r6c9 r9c2 r9c9 fin r9c3 in r1 r4 r6 r9 removes r7c2=5
             rests r1-c2-c5-c7-c9=5 r4-c2-c5-c7-c9=5 r6-c2-c5-c7-c9=5 r9-c2-c5-c7-c9-b7=5
             """,
+        ["single-digit-chain"] = """
+            single-digit-chain 5 chainend r1c1 chain r1c5 r4c5 r5c6 r5c7 chainend r9c7 in r1 c7 b5 removes r9c1=5
+            rests r1=5 c7=5 b5=5 links r1c1=5 = r1c5=5 - r4c5=5 = r5c6=5 - r5c7=5 = r9c7=5
+            """,
+        ["xy-chain"] = """
+            xy-chain 1234 chainend r1c1 chain r1c5 r4c5 chainend r4c2 removes r2c2=1 r6c1=1
+            rests r1c1=-12 r1c5=-23 r4c5=-34 r4c2=-14
+            links r1c1=1 = r1c1=2 - r1c5=2 = r1c5=3 - r4c5=3 = r4c5=4 - r4c2=4 = r4c2=1
+            """,
+        ["continuous-loop"] = """
+            continuous-loop 1234 chain r1c1 r1c5 r4c5 r4c1 removes r1c9=2 r9c1=1 r9c5=3
+            rests r1c1=-12 r1c5=-23 r4c5=-34 r4c1=-14
+            links r1c1=1 = r1c1=2 - r1c5=2 = r1c5=3 - r4c5=3 = r4c5=4 - r4c1=4 = r4c1=1 - r1c1=1
+            """,
+        ["alternating-inference-chain"] = """
+            alternating-inference-chain 257 chainend r1c1 chain r1c8 r4c8 chainend r4c1 in r4 c8 removes r4c1=2
+            rests r1c1=-25 c8-r1-r4=5 r4-c1-c8=7
+            links r1c1=2 = r1c1=5 - r1c8=5 = r4c8=5 - r4c8=7 = r4c1=7
+            """,
     };
 
     internal static IEnumerable<Deduction> All => Drawn.Values.Select(DrawnDeduction.Read);

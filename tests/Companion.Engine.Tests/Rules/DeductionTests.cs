@@ -36,7 +36,11 @@ public sealed class DeductionTests(ITestOutputHelper output)
         foreach (var (board, deduction) in Sample())
         {
             var restored = Boards.Of(Boards.FilledIn(board), Boards.LeftByFilled(board) - deduction.RestsOn);
-            Assert.True(StillFollowsOn(restored, deduction), deduction.ToString());
+            Assert.True(
+                GivesOnePatternOfMany(deduction)
+                    ? ProofChecker.Check(restored, deduction).Holds
+                    : StillFollowsOn(restored, deduction),
+                deduction.ToString());
         }
     }
 
@@ -44,7 +48,7 @@ public sealed class DeductionTests(ITestOutputHelper output)
     public void A_deduction_is_gone_when_any_candidate_that_it_rests_on_comes_back()
     {
         var broughtBack = 0;
-        foreach (var (board, deduction) in Sample())
+        foreach (var (board, deduction) in Sample().Where(sample => !GivesOnePatternOfMany(sample.Deduction)))
         {
             // Beside an equal digit nothing can come back: that absence is there for all to see.
             foreach (var candidate in deduction.RestsOn & Boards.LeftByFilled(board))
@@ -88,6 +92,9 @@ public sealed class DeductionTests(ITestOutputHelper output)
         from position in SolvingPath.OwnPositions.Where((_, place) => place % 8 == 0)
         from deduction in RuleCheck.Scan(position.Board).DistinctBy(deduction => deduction.Rule)
         select (position.Board, deduction);
+
+    // Such a rule may find another pattern for the same conclusion when the board changes, or the same cells linked another way.
+    private static bool GivesOnePatternOfMany(Deduction deduction) => ChainRules.All.Contains(deduction.Rule.Value);
 
     private static bool StillFollowsOn(Board board, Deduction deduction) =>
         RuleCheck.Find(Ladder.Standard.Rules[Ladder.Standard.RungOf(deduction.Rule)], board).Any(other =>

@@ -5,17 +5,18 @@ namespace Companion.Engine.Tests.Rules;
 public sealed class LadderTests
 {
     [Fact]
-    public void The_standard_ladder_goes_from_full_house_to_finned_jellyfish() => Assert.Equal(
+    public void The_standard_ladder_goes_from_full_house_to_chains() => Assert.Equal(
         "full-house hidden-single naked-single pointing claiming two-block-claiming naked-pair hidden-pair naked-triple "
         + "hidden-triple x-wing xy-wing xyz-wing remote-pairs two-strong-links w-wing simple-colouring empty-rectangle "
-        + "finned-x-wing swordfish finned-swordfish wxyz-wing naked-quad hidden-quad jellyfish finned-jellyfish",
+        + "finned-x-wing swordfish finned-swordfish wxyz-wing naked-quad hidden-quad jellyfish finned-jellyfish "
+        + "single-digit-chain xy-chain continuous-loop alternating-inference-chain",
         string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));
 
     [Fact]
     public void A_rung_is_the_place_of_a_rule_from_the_easiest_up()
     {
         Assert.Equal(0, Ladder.Standard.RungOf(new("full-house")));
-        Assert.Equal(Ladder.Standard.Rules.Length - 1, Ladder.Standard.RungOf(new("finned-jellyfish")));
+        Assert.Equal(Ladder.Standard.Rules.Length - 1, Ladder.Standard.RungOf(new("alternating-inference-chain")));
         Assert.Throws<ArgumentException>(() => Ladder.Standard.RungOf(new("no-such-rule")));
     }
 

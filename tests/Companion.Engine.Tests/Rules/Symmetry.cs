@@ -27,7 +27,8 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
         Cells = [.. deduction.Cells.Select(part => part with { Cell = MoveCell(part.Cell) })],
         Houses = HouseSet.Of([.. deduction.Houses.Select(Of)]),
         Digits = DigitSet.Of([.. deduction.Digits.Select(MoveDigit)]),
-        Links = [.. deduction.Links.Select(link => link with { From = Of(link.From), To = Of(link.To) })],
+        Links = [.. deduction.Links.Select(Of)],
+        Sets = [.. deduction.Sets.Select(Of)],
         RestsOn = Of(deduction.RestsOn),
         Places = Of(deduction.Places),
         Removes = Of(deduction.Removes),
@@ -38,9 +39,10 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
     {
         var cells = InOrder(deduction).OrderBy(part => part.Role).ThenBy(part => part.Cell);
         var links = deduction.Links
-            .Select(link => $"{link.IsStrong} {string.Join(' ', new[] { link.From, link.To }.Order())}")
+            .Select(link => $"{link.IsStrong} {string.Join(' ', new[] { End(link.From, link.FromGroup), End(link.To, link.ToGroup) }.Order())}")
             .Order(StringComparer.Ordinal);
-        return $"{deduction.Rule} {deduction.Digits} {string.Join(' ', cells)} in {deduction.Houses} "
+        var sets = deduction.Sets.Select(set => string.Join('+', set)).Order(StringComparer.Ordinal);
+        return $"{deduction.Rule} {deduction.Digits} {string.Join(' ', cells)} sets {string.Join(' ', sets)} in {deduction.Houses} "
             + $"links {string.Join(' ', links)} rests on {deduction.RestsOn} "
             + $"places {deduction.Places} removes {deduction.Removes}";
     }
@@ -53,6 +55,18 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
                 Role = part.Role == Role.SecondColour ? Role.FirstColour : Role.SecondColour,
             })
             : deduction.Cells;
+
+    // Which cell of a group is nearest may be a matter of the order.
+    private static string End(Candidate candidate, CellSet group) =>
+        group.IsEmpty ? candidate.ToString() : $"{string.Join('+', group)}={candidate.Digit}";
+
+    private Link Of(Link link) => new(Of(link.From), Of(link.To), link.IsStrong)
+    {
+        FromGroup = Of(link.FromGroup),
+        ToGroup = Of(link.ToGroup),
+    };
+
+    private CellSet Of(CellSet cells) => CellSet.Of([.. cells.Select(MoveCell)]);
 
     private Candidate Of(Candidate candidate) => new(MoveCell(candidate.Cell), MoveDigit(candidate.Digit));
 

@@ -55,6 +55,29 @@ public sealed class EventTextTests
     }
 
     [Fact]
+    public void Groups_and_almost_locked_sets_come_back()
+    {
+        var group = new Link(Candidate.Parse("r1c1=5"), Candidate.Parse("r4c2=5"), IsStrong: true)
+        {
+            FromGroup = CellSet.Of(Cell.Parse("r1c1"), Cell.Parse("r1c2")),
+            ToGroup = CellSet.Of(Cell.Parse("r4c2"), Cell.Parse("r5c2")),
+        };
+        var deduction = new Deduction
+        {
+            Rule = new("made-up"),
+            Cells = [new(Cell.Parse("r1c1"), Role.Set)],
+            Digits = DigitSet.Parse("5"),
+            Links = [group, group with { FromGroup = CellSet.Empty }, group with { ToGroup = CellSet.Empty }],
+            Sets = [CellSet.Of(Cell.Parse("r1c1"), Cell.Parse("r1c9")), CellSet.Of(Cell.Parse("r2c2"))],
+        };
+
+        var read = ((StoodBy)EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)))).Deduction;
+
+        Assert.Equal(deduction.Links, read.Links);
+        Assert.Equal(deduction.Sets, read.Sets);
+    }
+
+    [Fact]
     public void Times_keep_their_offset_and_their_fractions()
     {
         var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.FromHours(-3.5)).AddTicks(1234567);

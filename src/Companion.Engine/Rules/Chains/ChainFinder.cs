@@ -1,0 +1,63 @@
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Rules.Chains;
+
+/// <summary>
+/// Finds chains of one kind: for each candidate a shortest one by which it goes. Kept for the thread's last board, since several
+/// rules ask about the same one.
+/// </summary>
+internal sealed class ChainFinder : ShortestFirst
+{
+    [ThreadStatic]
+    private static ChainFinder?[]? _ofThread;
+
+    private Board? _board;
+
+    private ChainFinder(ChainKind kind) => Graph = new(kind);
+
+    /// <inheritdoc/>
+    internal override ChainGraph Graph { get; }
+
+    /// <summary>The finder of this kind, with the board read.</summary>
+    internal static ChainFinder For(Board board, ChainKind kind)
+    {
+        _ofThread ??= new ChainFinder?[1 << 5];
+        var finder = _ofThread[(int)kind] ??= new(kind);
+        if (!ReferenceEquals(finder._board, board))
+            finder.Read(board);
+        return finder;
+    }
+
+    /// <inheritdoc/>
+    protected override bool Trace(int single)
+    {
+        Reach(single);
+        return Walk.Trace(Graph.Excluded(single), Graph.Excluded(single), Path);
+    }
+
+    /// <inheritdoc/>
+    protected override Deduction Deduce(RuleId rule, Board board) => ChainPath.Deduce(rule, board, Graph, Path);
+
+    private void Read(Board board)
+    {
+        _board = board;
+        Graph.Read(board);
+        for (var single = 0; single < Graph.Singles; single++)
+            Depths[single] = Reach(single) ? Walk.Level : Endless;
+    }
+
+    // Walks from a candidate to where it turns out to be false, or to the end.
+    private bool Reach(int single)
+    {
+        Span<ulong> first = stackalloc ulong[Graph.Words];
+        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Excluded(single)))
+            first.Add(Graph.Strong(node));
+        for (Walk.Begin(Graph, first); !Walk.IsOver; Walk.Advance())
+        {
+            if (Walk.Fresh.Overlaps(Graph.Excluded(single)))
+                return true;
+        }
+
+        return false;
+    }
+}

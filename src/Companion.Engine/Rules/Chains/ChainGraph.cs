@@ -1,0 +1,270 @@
+using System.Runtime.InteropServices;
+
+namespace Companion.Engine.Rules.Chains;
+
+/// <summary>
+/// The nodes of a board and how they are linked, as rows of bits, so that a walk from a node takes all its next steps at once.
+/// Made again for each board in the same memory.
+/// </summary>
+internal sealed class ChainGraph(ChainKind kind)
+{
+    private const int None = -1;
+
+    private readonly int[] _single = new int[Candidate.Count];
+    private readonly Dictionary<Node, int> _several = [];
+    private readonly List<int>[] _severalOf = [.. Enumerable.Range(0, Digit.Count).Select(_ => new List<int>())];
+    private readonly List<Node> _nodes = [];
+    private readonly List<CellSet> _seen = [];
+    private readonly List<(int One, int Other)> _links = [];
+    private readonly List<LockedSet> _sets = [];
+    private Board _board = Board.Blank;
+    private ulong[] _weak = [];
+    private ulong[] _strong = [];
+    private ulong[] _step = [];
+    private ulong[] _excluded = [];
+
+    /// <summary>How many nodes there are.</summary>
+    internal int Count => _nodes.Count;
+
+    /// <summary>How many of them, the first, are candidates: every candidate that stands, in order.</summary>
+    internal int Singles { get; private set; }
+
+    /// <summary>The length of a row.</summary>
+    internal int Words { get; private set; }
+
+    /// <summary>The almost locked sets that link nodes strongly, of two cells or more.</summary>
+    internal List<LockedSet> Sets => _sets;
+
+    internal Node this[int node] => _nodes[node];
+
+    /// <summary>The nodes that a weak link leads to: they are false where this one is true.</summary>
+    internal ReadOnlySpan<ulong> Weak(int node) => _weak.AsSpan(node * Words, Words);
+
+    /// <summary>The nodes that are true where this one is false.</summary>
+    internal ReadOnlySpan<ulong> Strong(int node) => _strong.AsSpan(node * Words, Words);
+
+    /// <summary>
+    /// All nodes that are false where this one is true, whether or not chains of this kind have a weak link there: the other
+    /// candidates of its cell always are.
+    /// </summary>
+    internal ReadOnlySpan<ulong> Excluded(int node) => _excluded.AsSpan(node * Words, Words);
+
+    /// <summary>The nodes that are true where this one is true, by one weak and one strong link.</summary>
+    internal ReadOnlySpan<ulong> Step(int node) => _step.AsSpan(node * Words, Words);
+
+    /// <summary>The node of a candidate that stands.</summary>
+    internal int NodeOf(Candidate candidate) => _single[candidate.Cell.Index * Digit.Count + candidate.Digit.Index];
+
+    /// <summary>The node of a digit in these cells, or -1.</summary>
+    internal int NodeOf(Node node) => node.Cells.Count == 1
+        ? NodeOf(new Candidate(node.Cells.First, node.Digit))
+        : _several.GetValueOrDefault(node, None);
+
+    /// <summary>The candidates that can be true with neither of the two nodes, so that they go if one of these is true.</summary>
+    internal CandidateSet SeenBy(int one, int other)
+    {
+        var candidates = CandidateSet.Empty;
+        foreach (var node in new SharedNodes(Excluded(one), Excluded(other)))
+        {
+            if (node < Singles)
+                candidates = candidates.With(CandidateOf(node));
+        }
+
+        return candidates;
+    }
+
+    /// <summary>The candidate that is this node.</summary>
+    internal Candidate CandidateOf(int single) => new(_nodes[single].Cells.First, _nodes[single].Digit);
+
+    /// <summary>Whether a node comes first by its cells, then by its digit.</summary>
+    internal bool IsBefore(int one, int other)
+    {
+        var (first, second) = (_nodes[one], _nodes[other]);
+        return new Candidate(first.Cells.First, first.Digit).CompareTo(new(second.Cells.First, second.Digit)) < 0;
+    }
+
+    /// <summary>The smallest almost locked set by which the two nodes, of two digits, are linked strongly.</summary>
+    internal LockedSet SetOf(Node one, Node other)
+    {
+        var smallest = default(LockedSet);
+        foreach (var set in _sets)
+        {
+            if (set.Digits.Contains(one.Digit) && set.Digits.Contains(other.Digit)
+                && set.Cells.ContainsAll(one.Cells | other.Cells)
+                && (_board[one.Digit] & set.Cells) == one.Cells && (_board[other.Digit] & set.Cells) == other.Cells
+                && (smallest.Cells.IsEmpty || set.Cells.Count < smallest.Cells.Count))
+                smallest = set;
+        }
+
+        return smallest;
+    }
+
+    /// <summary>Reads a board.</summary>
+    internal void Read(Board board)
+    {
+        _board = board;
+        Clear();
+        foreach (var cell in board.Open)
+        {
+            foreach (var digit in board[cell])
+            {
+                _single[cell.Index * Digit.Count + digit.Index] = Count;
+                Add(new(digit, CellSet.Of(cell)), cell.Peers);
+            }
+        }
+
+        Singles = Count;
+        if (kind.HasFlag(ChainKind.Cells))
+            LinkCells();
+        if (kind.HasFlag(ChainKind.Places))
+            LinkPlaces();
+        if (kind.HasFlag(ChainKind.Sets))
+            LinkSets();
+        MakeRows();
+    }
+
+    private void Clear()
+    {
+        Array.Fill(_single, None);
+        _several.Clear();
+        foreach (var nodes in _severalOf)
+            nodes.Clear();
+        _nodes.Clear();
+        _seen.Clear();
+        _links.Clear();
+        _sets.Clear();
+    }
+
+    private int Add(Node node, CellSet seen)
+    {
+        _nodes.Add(node);
+        _seen.Add(seen);
+        return Count - 1;
+    }
+
+    // None where no candidate sees the whole node: no chain could come to it or end in it.
+    private int NodeOf(Digit digit, CellSet cells)
+    {
+        if (cells.Count == 1)
+            return NodeOf(new Candidate(cells.First, digit));
+        var node = new Node(digit, cells);
+        ref var index = ref CollectionsMarshal.GetValueRefOrAddDefault(_several, node, out var isKnown);
+        if (isKnown)
+            return index;
+        var seen = node.Seen;
+        index = seen.Overlaps(_board[digit]) ? Add(node, seen) : None;
+        if (index != None)
+            _severalOf[digit.Index].Add(index);
+        return index;
+    }
+
+    private void LinkCells()
+    {
+        foreach (var cell in _board.CellsWith(2))
+        {
+            var one = _board[cell].First;
+            Link(NodeOf(new Candidate(cell, one)), NodeOf(new Candidate(cell, _board[cell].Without(one).First)));
+        }
+    }
+
+    private void LinkPlaces()
+    {
+        foreach (var house in HouseSet.All)
+        {
+            foreach (var digit in Digit.All)
+            {
+                var places = _board[digit] & house.Cells;
+                if (places.Count == 2)
+                    Link(NodeOf(new Candidate(places.First, digit)), NodeOf(new Candidate(places.Without(places.First).First, digit)));
+                else if (places.Count > 2 && kind.HasFlag(ChainKind.Groups))
+                    LinkGroups(house, digit, places);
+            }
+        }
+    }
+
+    private void LinkGroups(House house, Digit digit, CellSet places)
+    {
+        foreach (var (first, second) in Segments.InTwo(house, places))
+            Link(NodeOf(digit, first), NodeOf(digit, second));
+    }
+
+    private void LinkSets()
+    {
+        LockedSet.FindAlmost(_board, _sets);
+        foreach (var (cells, digits) in _sets)
+        {
+            for (var rest = digits; rest.Count > 1;)
+            {
+                var one = rest.First;
+                rest = rest.Without(one);
+                var node = NodeOf(one, _board[one] & cells);
+                foreach (var other in rest)
+                    Link(node, NodeOf(other, _board[other] & cells));
+            }
+        }
+    }
+
+    private void Link(int one, int other)
+    {
+        if (one != None && other != None)
+            _links.Add((one, other));
+    }
+
+    private void MakeRows()
+    {
+        Words = (Count + 63) >> 6;
+        Reserve(ref _weak);
+        Reserve(ref _strong);
+        Reserve(ref _step);
+        Reserve(ref _excluded);
+        foreach (var (one, other) in _links)
+        {
+            _strong.AsSpan(one * Words, Words).Set(other);
+            _strong.AsSpan(other * Words, Words).Set(one);
+        }
+
+        for (var node = 0; node < Count; node++)
+            MakeWeak(node);
+        for (var node = 0; node < Count; node++)
+            MakeStep(node);
+    }
+
+    private void Reserve(ref ulong[] rows)
+    {
+        if (rows.Length < Count * Words)
+            rows = new ulong[Count * Words * 5 / 4];
+        rows.AsSpan(0, Count * Words).Clear();
+    }
+
+    private void MakeWeak(int node)
+    {
+        var weak = _weak.AsSpan(node * Words, Words);
+        var excluded = _excluded.AsSpan(node * Words, Words);
+        var (digit, cells) = _nodes[node];
+        foreach (var cell in _board[digit] & _seen[node])
+            excluded.Set(NodeOf(new Candidate(cell, digit)));
+        foreach (var other in _severalOf[digit.Index])
+        {
+            if (_seen[node].ContainsAll(_nodes[other].Cells))
+                excluded.Set(other);
+        }
+
+        if (!kind.HasFlag(ChainKind.WithinCells))
+            excluded.CopyTo(weak);
+        if (node < Singles)
+        {
+            foreach (var other in _board[cells.First].Without(digit))
+                excluded.Set(NodeOf(new Candidate(cells.First, other)));
+        }
+
+        if (kind.HasFlag(ChainKind.WithinCells))
+            excluded.CopyTo(weak);
+    }
+
+    private void MakeStep(int node)
+    {
+        var step = _step.AsSpan(node * Words, Words);
+        foreach (var other in new SharedNodes(Weak(node), Weak(node)))
+            step.Add(Strong(other));
+    }
+}

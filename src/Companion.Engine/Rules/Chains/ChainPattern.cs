@@ -1,0 +1,127 @@
+using Companion.Engine.Proofs;
+
+namespace Companion.Engine.Rules.Chains;
+
+/// <summary>Gathers what chains name on a board, link by link, and makes a deduction of it.</summary>
+internal sealed class ChainPattern(Board board, ChainGraph graph)
+{
+    private readonly List<PatternCell> _cells = [];
+    private readonly List<Link> _links = [];
+    private readonly List<(LockedSet Set, DigitSet Linking)> _sets = [];
+    private CellSet _known;
+    private HouseSet _houses;
+    private DigitSet _digits;
+    private CandidateSet _restsOn;
+
+    /// <summary>Adds a cell; one added before keeps its role.</summary>
+    internal void Add(Cell cell, Role role)
+    {
+        if (!_known.Contains(cell))
+            _cells.Add(new(cell, role));
+        _known = _known.With(cell);
+    }
+
+    internal void LinkWeakly(Node from, Node to) => _links.Add(LinkBetween(from, to, isStrong: false));
+
+    /// <summary>Adds a strong link with all that it rests on: a cell, a house or an almost locked set.</summary>
+    internal void LinkStrongly(Node from, Node to)
+    {
+        _links.Add(LinkBetween(from, to, isStrong: true));
+        _digits = _digits.With(from.Digit).With(to.Digit);
+        if (from.Digit == to.Digit)
+            NameHouse(from, to);
+        else if (from.Cells == to.Cells && from.Cells.Count == 1 && board[from.Cells.First].Count == 2)
+            _restsOn |= CandidateSet.Of(from.Cells, ~board[from.Cells.First]);
+        else
+            NameSet(graph.SetOf(from, to), DigitSet.Of(from.Digit, to.Digit));
+    }
+
+    /// <summary>
+    /// What goes where the links are a loop: of the two digits that link a set one is in it, so that it has room for all others,
+    /// which go from the cells that see all their places in the set.
+    /// </summary>
+    internal CandidateSet LockedOut()
+    {
+        var removes = CandidateSet.Empty;
+        foreach (var (set, linking) in _sets)
+        {
+            foreach (var digit in set.Digits - linking)
+                removes |= CandidateSet.Of(board[digit] & (board[digit] & set.Cells).CommonPeers, digit);
+        }
+
+        return removes;
+    }
+
+    internal Deduction Deduce(RuleId rule, CandidateSet places, CandidateSet removes) => new()
+    {
+        Rule = rule,
+        Cells = [.. _cells],
+        Houses = _houses,
+        Digits = _digits,
+        Links = [.. _links],
+        Sets = [.. _sets.Select(part => part.Set.Cells)],
+        RestsOn = _restsOn,
+        Places = places,
+        Removes = removes,
+    };
+
+    private void NameHouse(Node from, Node to)
+    {
+        var places = from.Cells | to.Cells;
+        var house = HouseOf(places, from.Digit);
+        _houses = _houses.With(house);
+        _restsOn |= CandidateSet.Of(board.Open & house.Cells - places, from.Digit);
+    }
+
+    // The block where there is a choice, which is taken in at a glance; two lines never share two cells.
+    private House HouseOf(CellSet places, Digit digit)
+    {
+        var found = default(House?);
+        foreach (var house in places.CommonHouses)
+        {
+            if ((board[digit] & house.Cells) == places)
+                found = house;
+        }
+
+        return found ?? throw new InvalidOperationException("The strong link has no house.");
+    }
+
+    private void NameSet(LockedSet set, DigitSet linking)
+    {
+        var known = _sets.FindIndex(part => part.Set == set);
+        if (known >= 0)
+            _sets[known] = (set, _sets[known].Linking | linking);
+        else
+            _sets.Add((set, linking));
+        _digits |= set.Digits;
+        _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
+        foreach (var cell in set.Cells)
+            Add(cell, Role.Set);
+    }
+
+    private static Link LinkBetween(Node from, Node to, bool isStrong)
+    {
+        var (one, other) = Nearest(from.Cells, to.Cells);
+        return new(new(one, from.Digit), new(other, to.Digit), isStrong)
+        {
+            FromGroup = from.Cells.Count > 1 ? from.Cells : CellSet.Empty,
+            ToGroup = to.Cells.Count > 1 ? to.Cells : CellSet.Empty,
+        };
+    }
+
+    private static (Cell One, Cell Other) Nearest(CellSet some, CellSet others)
+    {
+        var (nearest, best) = (int.MaxValue, default((Cell, Cell)));
+        foreach (var one in some)
+        {
+            foreach (var other in others)
+            {
+                var (down, across) = (one.Row - other.Row, one.Column - other.Column);
+                if (down * down + across * across is var distance && distance < nearest)
+                    (nearest, best) = (distance, (one, other));
+            }
+        }
+
+        return best;
+    }
+}

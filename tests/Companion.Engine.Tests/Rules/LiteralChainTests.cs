@@ -1,0 +1,122 @@
+using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
+
+namespace Companion.Engine.Tests.Rules;
+
+/// <summary>
+/// Every chain that a rule finds is one by definition, and every candidate that goes by some short chain goes by a shortest one that
+/// the rule finds.
+/// </summary>
+public sealed class LiteralChainTests(ITestOutputHelper output)
+{
+    private const LiteralLinks Plain = LiteralLinks.Cells | LiteralLinks.Houses | LiteralLinks.WithinCells;
+
+    public static TheoryData<string> Rules => [.. ChainRules.All];
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void A_chain_is_one_by_definition(string name)
+    {
+        var chains = 0;
+        foreach (var board in Boards(oneOf: 2))
+        {
+            var grid = new LiteralGrid(board);
+            var before = 0;
+            var concluded = CandidateSet.Empty;
+            foreach (var chain in RuleCheck.Find(Rule(name), board))
+            {
+                LiteralChain.AssertIsOne(chain, grid);
+                var length = chain.Links.Count(link => link.IsStrong);
+                Assert.True(length >= before, "The shorter chains come first.");
+                Assert.False(concluded.ContainsAll(Concluded(chain, board)), "Something goes that did not go before.");
+                before = length;
+                concluded |= Concluded(chain, board);
+                chains++;
+            }
+        }
+
+        output.WriteLine($"{name}: {chains} chains read link by link.");
+        Assert.True(chains > 200);
+    }
+
+    [Theory]
+    [InlineData("single-digit-chain", 4, 1)]
+    [InlineData("xy-chain", 5, 2)]
+    [InlineData("continuous-loop", 3, 20)]
+    [InlineData("alternating-inference-chain", 3, 20)]
+    public void Whatever_goes_by_a_short_chain_goes_by_a_shortest_one(string name, int mostStrongLinks, int oneOf)
+    {
+        var (compared, comesBack) = (0, 0);
+        foreach (var board in Boards(oneOf))
+        {
+            var grid = new LiteralGrid(board);
+            var (graph, shortest, walk, isWanted) = Expectation(name, grid, mostStrongLinks);
+            var actual = LengthsOf(RuleCheck.Find(Rule(name), board), board);
+            for (var candidate = 0; candidate < graph.Candidates; candidate++)
+            {
+                if (walk(candidate) is not { } fewest || fewest > mostStrongLinks || !isWanted(candidate, fewest))
+                    continue;
+                if (shortest(candidate) != fewest)
+                {
+                    comesBack++;
+                    continue;
+                }
+
+                var key = new Candidate(
+                    Cell.Of(graph[candidate].Cells[0].Row, graph[candidate].Cells[0].Column), Digit.Of(graph[candidate].Digit));
+                Assert.True(actual.TryGetValue(key, out var length), $"{key} goes by {fewest} strong links.\n{board}\n{board.Candidates}");
+                Assert.Equal(fewest, length);
+                compared++;
+            }
+        }
+
+        output.WriteLine($"{name}: {compared} candidates that go, the same in both; {comesBack} by chains that come back only.");
+        Assert.True(compared > 100);
+    }
+
+    private static (LiteralChainGraph Graph, Func<int, int?> Shortest, Func<int, int?> Walk, Func<int, int, bool> IsWanted)
+        Expectation(string name, LiteralGrid grid, int most)
+    {
+        var ofOneDigit = new LiteralChainGraph(grid, LiteralLinks.Houses);
+        var ofCells = new LiteralChainGraph(grid, LiteralLinks.Cells);
+        var plain = new LiteralChainGraph(grid, Plain);
+        return name switch
+        {
+            "single-digit-chain" => (ofOneDigit, candidate => ofOneDigit.Shortest(candidate, most), ofOneDigit.ShortestWalk,
+                (candidate, fewest) => fewest >= 3 && !IsLoop(candidate, fewest)),
+            "xy-chain" => (ofCells, candidate => ofCells.Shortest(candidate, most), ofCells.ShortestWalk,
+                (candidate, fewest) => fewest >= 4 && !IsLoop(candidate, fewest)),
+            "continuous-loop" => (plain, candidate => plain.ShortestLoop(candidate, most), plain.ShortestLoopWalk,
+                (_, fewest) => fewest >= 3),
+            _ => (plain, candidate => plain.Shortest(candidate, most), plain.ShortestWalk,
+                (candidate, fewest) => !(ofOneDigit.ShortestWalk(candidate) <= fewest)
+                    && !(ofCells.ShortestWalk(candidate) <= fewest)
+                    && !IsLoop(candidate, fewest)),
+        };
+
+        bool IsLoop(int candidate, int fewest) => plain.ShortestLoopWalk(candidate) <= fewest;
+    }
+
+    // By candidate that goes: the strong links of the shortest chain found.
+    private static Dictionary<Candidate, int> LengthsOf(Findings chains, Board board)
+    {
+        var lengths = new Dictionary<Candidate, int>();
+        foreach (var chain in chains)
+        {
+            foreach (var candidate in Concluded(chain, board))
+                lengths.TryAdd(candidate, chain.Links.Count(link => link.IsStrong));
+        }
+
+        return lengths;
+    }
+
+    // What goes, at once or beside the digit that is placed.
+    private static CandidateSet Concluded(Deduction deduction, Board board) => deduction.Places.Aggregate(
+        deduction.Removes,
+        (all, placed) => all | (board.Candidates - board.Place(placed).Candidates).Without(placed));
+
+    private static IEnumerable<Board> Boards(int oneOf) =>
+        SolvingPath.OwnPositions.Where((_, place) => place % oneOf == 0).Select(position => position.Board);
+
+    private static IRule Rule(string name) => Ladder.Standard.Rules[Ladder.Standard.RungOf(new(name))];
+}
