@@ -23,7 +23,7 @@ internal static class LiveFeature
         services.AddSingleton<IScanner>(new LadderScanner(Ladder.Standard)).AddSingleton<LatestScan>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
-        services.AddOutput<DeskPump>().AddOutput<OverlayPump>().AddOutput<AudiencePump>();
+        services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();
         services.AddSignalR(hub => hub.AddFilter<ReplacedKeyFilter>())
             .AddHubOptions<DeskHub>(hub => hub.MaximumReceiveMessageSize = 16 * 1024) // a pasted grid with its credit, generously
             .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024) // handshake and pings

@@ -10,6 +10,17 @@ namespace Companion.Session.Scanning;
 /// <summary>Finds what is open in a state. Pure; runs beside the session's loop and is cancelled by the next entry.</summary>
 public static class Scan
 {
+    /// <summary>Whether a scan of one state holds for another too: nothing that a scan looks at differs.</summary>
+    /// <param name="scanned">The state that was scanned.</param>
+    /// <param name="other">The other state of the same session.</param>
+    public static bool HoldsFor(SessionState scanned, SessionState other)
+    {
+        ArgumentNullException.ThrowIfNull(scanned);
+        ArgumentNullException.ThrowIfNull(other);
+        return (scanned.Entries, scanned.Loadings, scanned.Writing, scanned.Used)
+            == (other.Entries, other.Loadings, other.Writing, other.Used);
+    }
+
     /// <summary>Scans the known board of a state.</summary>
     /// <param name="state">The state.</param>
     /// <param name="ladder">The rules.</param>

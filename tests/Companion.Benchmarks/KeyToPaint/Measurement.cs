@@ -9,6 +9,9 @@ internal static class Measurement
     private const int PauseMilliseconds = 400;
     private const int WarmUp = 5;
 
+    // Waiting for a page's own figure needs eval, which the pages' policy forbids.
+    public static BrowserNewContextOptions Context => new() { BypassCSP = true };
+
     public static async Task<double[]> OfAsync(IPage keys, IPage paint, int samples, IReadOnlyList<string> cycle)
     {
         await keys.EvaluateAsync(PaintClock.OnKey);

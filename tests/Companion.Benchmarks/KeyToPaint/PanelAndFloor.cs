@@ -27,7 +27,7 @@ internal static class PanelAndFloor
     private static async Task<double[]> FloorAsync(IBrowser browser)
     {
         await using var app = await EchoServer.StartAsync();
-        await using var context = await browser.NewContextAsync();
+        await using var context = await browser.NewContextAsync(Measurement.Context);
         var pages = new List<IPage>();
         for (var page = 0; page < 2; page++)
         {
@@ -42,7 +42,7 @@ internal static class PanelAndFloor
     private static async Task<double[]> OursAsync(IBrowser browser)
     {
         await using var companion = await CompanionProcess.StartAsync();
-        await using var context = await browser.NewContextAsync();
+        await using var context = await browser.NewContextAsync(Measurement.Context);
         var presenter = await context.NewPageAsync();
         await presenter.GotoAsync(companion.Presenter.ToString());
         var overlay = await context.NewPageAsync();

@@ -57,6 +57,25 @@ public sealed class ScanTests
     }
 
     [Fact]
+    public void What_goes_on_air_below_grade_4_needs_no_new_scan_and_what_changes_a_board_does()
+    {
+        var before = _session.State;
+        _session.Do(new StandBy(Find(Pointing8)!.Deduction), new NextGrade(), new NextGrade(), new NextGrade());
+        Assert.True(Scan.HoldsFor(before, _session.State));
+
+        _session.Do(new NextGrade());
+        Assert.False(Scan.HoldsFor(before, _session.State));
+
+        before = _session.State;
+        _session.Strike("r2c2", 8);
+        Assert.False(Scan.HoldsFor(before, _session.State));
+
+        before = _session.State;
+        _session.Do(new Undo());
+        Assert.False(Scan.HoldsFor(before, _session.State));
+    }
+
+    [Fact]
     public void Entries_made_since_a_deduction_came_open_are_counted_from_scan_to_scan()
     {
         Assert.Equal(0, Since(HiddenSingle6));

@@ -115,7 +115,8 @@ internal sealed partial class SessionLoop(
         }
 
         Show(_current with { State = next });
-        scans.Start(next);
+        if (!Scan.HoldsFor(state, next))
+            scans.Start(next);
         return new(null, next.Sequence);
     }
 
