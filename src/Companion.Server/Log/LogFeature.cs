@@ -7,11 +7,12 @@ namespace Companion.Server.Log;
 /// <summary>The event log, and the program's log files.</summary>
 internal static class LogFeature
 {
+    // The static logger is left alone: it would be shared by all servers of a process, and the first to stop would close it for all.
     /// <summary>Adds both.</summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddLog(this IServiceCollection services) => services
         .AddSingleton<IEventLog>(provider => SqliteEventLog.Open(provider.GetRequiredService<DataFolder>()))
-        .AddSerilog((provider, log) => Configure(log, provider.GetRequiredService<DataFolder>()));
+        .AddSerilog((provider, log) => Configure(log, provider.GetRequiredService<DataFolder>()), preserveStaticLogger: true);
 
     // No line for each request, and none with a query: links and cookies carry keys.
     private static void Configure(LoggerConfiguration log, DataFolder folder)
