@@ -7,7 +7,7 @@ namespace Companion.Server.Log;
 /// <summary>The event log, and the program's log files.</summary>
 internal static class LogFeature
 {
-    // The static logger is left alone: it would be shared by all servers of a process, and the first to stop would close it for all.
+    // The static logger is left alone: all servers of a process share it, and the first to stop closes it for all.
     /// <summary>Adds both.</summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddLog(this IServiceCollection services) => services
