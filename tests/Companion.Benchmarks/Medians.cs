@@ -26,9 +26,9 @@ internal static class Medians
         Line(output, "one solution? OR-Tools CP-SAT", Puzzles.Sample(200).Select(Board.Parse), board => Expect(1, ConstraintSolver.Solutions(board, limit: 2).Count));
 
         var boards = Puzzles.BoardsOnPaths(puzzles: 300);
-        var ladder = Ladder.Standard;
-        Line(output, "scan, whole ladder", boards, board => ladder.Scan(board));
-        foreach (var rule in ladder.Rules)
+        Line(output, "scan, standard ladder", boards, board => Ladder.Standard.Scan(board));
+        Line(output, "scan, whole ladder", boards, board => Ladder.Whole.Scan(board));
+        foreach (var rule in Ladder.Whole.Rules)
             Line(output, $"scan, {rule.Id} alone", boards, board => rule.Find(board, new()));
         Line(output, "one solution? the same boards", boards, board => Expect(1, SolutionCounter.Count(board)));
         output.WriteLine();

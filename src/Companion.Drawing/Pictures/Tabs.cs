@@ -14,7 +14,7 @@ internal sealed class Tabs
 
     /// <summary>Whether cells of this role have the double frame.</summary>
     internal static bool IsSecond(Role role) =>
-        role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour or Role.ChainEnd or Role.Set;
+        role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour or Role.ChainEnd or Role.Set or Role.Roof;
 
     /// <summary>The letter of the picture's next cell.</summary>
     internal string Next(Role role) => role switch
@@ -35,6 +35,8 @@ internal sealed class Tabs
         Role.Chain => "C",
         Role.Set => "A",
         Role.Start => "O",
+        Role.Floor => "G",
+        Role.Roof => "U",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "The role has no letter."),
     };
 
@@ -58,6 +60,8 @@ internal sealed class Tabs
         "C" => "chain",
         "A" => "almost locked set",
         "O" => "where the chains start",
+        "G" => "floor",
+        "U" => "roof",
         _ => throw new ArgumentException($"No role has the letter '{tab}'.", nameof(tab)),
     };
 }

@@ -47,6 +47,12 @@ public sealed class Deduction : IEquatable<Deduction>
     /// <summary>The candidates that go. All of them stand on the board on which the deduction was found.</summary>
     public CandidateSet Removes { get; init; }
 
+    /// <summary>
+    /// Whether it holds only of a puzzle that has one solution: then <see cref="UniquenessChecker"/> proves it, not
+    /// <see cref="ProofChecker"/>. False by default.
+    /// </summary>
+    public bool AssumesOneSolution { get; init; }
+
     /// <summary>The cells of the pattern as a set.</summary>
     public CellSet PatternCells
     {

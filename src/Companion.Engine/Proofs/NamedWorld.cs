@@ -10,12 +10,23 @@ internal sealed class NamedWorld
     private readonly CandidateSet _restsOn;
     private readonly State _start;
 
+    // The cells that a puzzle with one solution does not let exchange their digits; none where that is not assumed.
+    private readonly CellSet _exchangeable;
+    private readonly CandidateSet _standing;
+
     // The houses in which each named digit is still to be put, with the cells of the house.
     private readonly List<(Digit Digit, CellSet Cells)> _needs = [];
     private int _steps;
 
-    internal NamedWorld(Board board, Deduction deduction)
+    /// <summary>What a deduction names.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="deduction">The deduction.</param>
+    /// <param name="exchangeable">
+    /// Cells that must not be filled so that their digits could be exchanged within their houses; none by default.
+    /// </param>
+    internal NamedWorld(Board board, Deduction deduction, CellSet exchangeable = default)
     {
+        (_exchangeable, _standing) = (exchangeable, board.Candidates);
         _digits = deduction.Digits;
         _restsOn = deduction.RestsOn;
         var cells = deduction.PatternCells | (deduction.Places | deduction.Removes).Cells;
@@ -93,8 +104,15 @@ internal sealed class NamedWorld
         }
 
         if (fewest == int.MaxValue)
-            return true;
+            return _exchangeable.IsEmpty || !CanExchange(state);
         return cellToFill is { } chosen ? FillCell(state, chosen) : PutDigit(state, digitToPut, places);
+    }
+
+    private bool CanExchange(State state)
+    {
+        var filling = state.Named.In(_exchangeable);
+        return state.Settled.ContainsAll(_exchangeable) && filling.Count == _exchangeable.Count
+            && Exchange.Exists(filling, _standing);
     }
 
     private bool FillCell(State state, Cell cell)

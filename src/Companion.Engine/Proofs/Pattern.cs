@@ -13,7 +13,10 @@ internal sealed record Pattern(
     /// <summary>The almost locked sets of the pattern.</summary>
     internal ImmutableArray<CellSet> Sets { get; init; } = [];
 
-    /// <summary>What follows, where the pattern is shown without it: chains and sets may well conclude about their own cells.</summary>
+    /// <summary>
+    /// What follows, where the pattern is shown without it: chains and sets may well conclude about their own cells. Where one
+    /// solution is assumed, all candidates of the cell: the one that is missing would tell.
+    /// </summary>
     private CandidateSet Hidden { get; init; }
 
     /// <summary>The whole pattern; for a single that is the conclusion too.</summary>
@@ -27,7 +30,7 @@ internal sealed record Pattern(
         var pattern = Of(deduction) with
         {
             Links = [.. deduction.Links.Where(link => (link.Ends & concluded).IsEmpty)],
-            Hidden = concluded,
+            Hidden = deduction.AssumesOneSolution ? CandidateSet.Of(concluded.Cells, DigitSet.All) : concluded,
         };
         if (deduction.Cells[0].Role != Role.Single)
             return pattern;

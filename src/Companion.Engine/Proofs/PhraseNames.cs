@@ -11,13 +11,14 @@ internal static class PhraseNames
     private static readonly string[] PatternSlots =
     [
         "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "first-colour", "second-colour",
+        "floor", "roof", "subset",
         "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds", "way",
     ];
 
     private static readonly string[] ProofSlots =
     [
         .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
-        "removed-digits", "kept-digits", "chain", "conclusion",
+        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];

@@ -23,7 +23,7 @@ public sealed class Phrases
     /// The text is no JSON object of texts, a phrase is missing or unknown, or a template is malformed or uses a slot that it
     /// does not have; the message lists every reason.
     /// </exception>
-    public static Phrases Parse(string json) => Parse(json, Ladder.Standard.Rules.Select(rule => rule.Id));
+    public static Phrases Parse(string json) => Parse(json, Ladder.Whole.Rules.Select(rule => rule.Id));
 
     /// <summary>Reads a phrase file and validates it against these rules.</summary>
     /// <param name="json">The text of the file.</param>

@@ -3,6 +3,7 @@ namespace Companion.Engine.Proofs;
 /// <summary>
 /// Decides whether what a deduction concludes follows from what it names, and from nothing else: its cells, its houses as
 /// wholes, and the absent candidates that it rests on. Knows no rule. So a picture of what is named is enough to follow it.
+/// What holds only of a puzzle with one solution is not decided here but by <see cref="UniquenessChecker"/>.
 /// </summary>
 /// <remarks>
 /// It looks for a way to fill the named cells against the conclusion: each cell with a named digit of which it does not rest on
@@ -19,11 +20,13 @@ public static class ProofChecker
     {
         ArgumentNullException.ThrowIfNull(board);
         ArgumentNullException.ThrowIfNull(deduction);
-        return FaultOf(board, deduction) ?? Search(board, deduction);
+        if (deduction.AssumesOneSolution)
+            return new ProofVerdict.NeedsOneSolution();
+        return FaultOf(board, deduction) ?? Search(new NamedWorld(board, deduction), deduction);
     }
 
     // What is wrong with it before any search: the board is not as the deduction says.
-    private static ProofVerdict? FaultOf(Board board, Deduction deduction)
+    internal static ProofVerdict? FaultOf(Board board, Deduction deduction)
     {
         var concluded = deduction.Places | deduction.Removes;
         if (concluded.IsEmpty)
@@ -37,9 +40,9 @@ public static class ProofChecker
         return null;
     }
 
-    private static ProofVerdict Search(Board board, Deduction deduction)
+    // What the search says of everything that is concluded.
+    internal static ProofVerdict Search(NamedWorld world, Deduction deduction)
     {
-        var world = new NamedWorld(board, deduction);
         foreach (var candidate in deduction.Places)
         {
             if (Judge(world.CanBeWithout(candidate), candidate, isPlacement: true) is { } verdict)

@@ -1,6 +1,8 @@
 namespace Companion.Engine.Proofs;
 
-/// <summary>What <see cref="ProofChecker"/> says of a deduction: proven, or the first reason why not.</summary>
+/// <summary>
+/// What <see cref="ProofChecker"/> or <see cref="UniquenessChecker"/> says of a deduction: proven, or the first reason why not.
+/// </summary>
 public abstract record ProofVerdict
 {
     private ProofVerdict()
@@ -28,6 +30,13 @@ public abstract record ProofVerdict
     {
         /// <inheritdoc/>
         public override string Sentence => "It concludes nothing.";
+    }
+
+    /// <summary>It holds only of a puzzle with one solution, which <see cref="ProofChecker"/> does not assume.</summary>
+    public sealed record NeedsOneSolution : ProofVerdict
+    {
+        /// <inheritdoc/>
+        public override string Sentence => "It holds only if the puzzle has one solution, which is not assumed here.";
     }
 
     /// <summary>A cell of the pattern, or one of which it says what is gone there, is filled.</summary>

@@ -50,4 +50,12 @@ public enum Role
 
     /// <summary>Where chains start: a cell one of whose candidates, or the places one of which, must be true.</summary>
     Start,
+
+    /// <summary>
+    /// A cell that has no candidate beyond those that could be exchanged in a second solution, if all cells were so.
+    /// </summary>
+    Floor,
+
+    /// <summary>A cell that completes such an exchange if it holds no other candidate.</summary>
+    Roof,
 }

@@ -22,6 +22,9 @@ internal static class Slots
         ["between"] = names.Cells(pattern.In(Role.Between)),
         ["first-colour"] = names.Cells(pattern.In(Role.FirstColour)),
         ["second-colour"] = names.Cells(pattern.In(Role.SecondColour)),
+        ["floor"] = names.Cells(pattern.In(Role.Floor)),
+        ["roof"] = names.Cells(pattern.In(Role.Roof)),
+        ["subset"] = names.Cells(pattern.In(Role.Subset)),
         ["lines"] = names.Houses(pattern.Houses & HouseSet.Lines),
         ["blocks"] = names.Houses(pattern.Houses & HouseSet.Blocks),
         ["way"] = names.CellByCell([.. pattern.Cells.Select(cell => cell.Cell)]),
@@ -35,9 +38,12 @@ internal static class Slots
     {
         var pattern = Pattern.Of(deduction);
         var slots = Of(pattern, names);
+        slots["placed-digits"] = names.Digits(deduction.Places.Digits);
         slots["removed-digits"] = names.Digits(deduction.Removes.Digits & deduction.Digits);
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
         slots["chain"] = names.Chain(deduction.Links);
+        if (pattern.In(Role.Floor) is [var floor, ..])
+            slots["floor-digits"] = names.Digits(deduction.Digits - deduction.RestsOn[floor]);
         if (pattern.In(Role.Pincer) is not [var first, var second])
             return slots;
         var firstDigits = deduction.Digits - deduction.RestsOn[first];

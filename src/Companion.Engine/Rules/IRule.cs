@@ -11,6 +11,11 @@ public interface IRule
     /// <summary>The rule's name, unique on the ladder.</summary>
     RuleId Id { get; }
 
+    /// <summary>
+    /// Whether what it finds holds only of a puzzle that has one solution. Such a rule is left off a ladder until that is known.
+    /// </summary>
+    bool AssumesOneSolution => false;
+
     /// <summary>Adds every instance on the board, or as many as are wanted.</summary>
     /// <param name="board">The board. It may hold wrong digits and dead cells; a rule is then of no use but does no harm.</param>
     /// <param name="found">Where instances go; the rule returns as soon as this wants no more.</param>

@@ -8,8 +8,10 @@ public sealed class Ladder
 {
     private Ladder(ImmutableArray<IRule> rules) => Rules = rules;
 
-    /// <summary>The ladder as it ships: every rule there is, once.</summary>
-    public static Ladder Standard { get; } = new(
+    /// <summary>
+    /// Every rule there is, once. Only for puzzles that are known to have one solution: some of the rules assume it.
+    /// </summary>
+    public static Ladder Whole { get; } = new(
     [
         new FullHouse(),
         new HiddenSingle(),
@@ -29,6 +31,12 @@ public sealed class Ladder
         new WWing(),
         new SimpleColouring(),
         new EmptyRectangle(),
+        // Who looks out for rectangles sees them quickly: four corners of a few cells each, and no search.
+        new UniqueRectangle(),
+        new UniqueRectangleWithExtraDigit(),
+        new HiddenUniqueRectangle(),
+        new UniqueRectangleWithSubset(),
+        new BivalueUniversalGrave(),
         new FinnedXWing(),
         new Swordfish(),
         new FinnedSwordfish(),
@@ -43,8 +51,14 @@ public sealed class Ladder
         new AlternatingInferenceChain(),
     ]);
 
+    /// <summary>The ladder as it ships: the whole ladder but for the rules that assume one solution.</summary>
+    public static Ladder Standard { get; } = Whole.WithoutUniqueness();
+
     /// <summary>The rules, easiest first.</summary>
     public ImmutableArray<IRule> Rules { get; }
+
+    /// <summary>The same ladder without the rules that assume one solution.</summary>
+    public Ladder WithoutUniqueness() => new([.. Rules.Where(rule => !rule.AssumesOneSolution)]);
 
     /// <summary>The rung of a rule: 0 for the easiest.</summary>
     /// <exception cref="ArgumentException">No rule of the ladder has this name.</exception>

@@ -25,7 +25,7 @@ internal static class Standing
     internal static Hints HintsOf(string rule, string standing)
     {
         var (board, found) = (Board(standing), new Findings());
-        Ladder.Standard.Rules.Single(its => its.Id.Value == rule).Find(board, found);
+        Ladder.Whole.Rules.Single(its => its.Id.Value == rule).Find(board, found);
         return HintsOf(board, found[0]);
     }
 

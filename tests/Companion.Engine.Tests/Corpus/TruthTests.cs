@@ -36,7 +36,7 @@ public sealed class TruthTests
         var solution = ConstraintSolver.Solutions(Board.Parse(puzzle), limit: 2).Single();
         return
             from board in SolvingPath.Boards(Board.Parse(puzzle))
-            from deduction in Ladder.Standard.Scan(board)
+            from deduction in Ladder.Whole.Scan(board)
             where !deduction.Places.All(IsTrue) || deduction.Removes.Any(IsTrue)
             select $"{puzzle}: {deduction}";
 

@@ -10,7 +10,7 @@ namespace Companion.Engine.Tests.Proofs;
 /// </summary>
 internal static class DrawnDeduction
 {
-    internal static Deduction Read(string text)
+    internal static Deduction Read(string text, bool assumesOneSolution = false)
     {
         var words = text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         var cells = ImmutableArray.CreateBuilder<PatternCell>();
@@ -51,6 +51,7 @@ internal static class DrawnDeduction
             Links = Links(links),
             Places = places,
             Removes = removes,
+            AssumesOneSolution = assumesOneSolution,
             RestsOn = rests.Aggregate(CandidateSet.Empty, (all, word) => all | RestsOn(word, pattern)),
         };
     }

@@ -103,17 +103,17 @@ public class FoundDeductionsTests
         from deduction in Ladder.Standard.Scan(board)
         select (board, deduction);
 
-    private static IEnumerable<(Board Board, Deduction Deduction)> FoundWithPairs() =>
+    private static IEnumerable<(Board Board, Deduction Deduction)> FoundRare() =>
         from rule in Ladder.Standard.Rules
-        where PairPositions.Needs(rule.Id.Value)
-        from board in PairPositions.All
+        where RarePositions.Has(rule.Id.Value)
+        from board in RarePositions.For(rule.Id.Value)
         from deduction in RuleCheck.Find(rule, board)
         select (board, deduction);
 
     private static Dictionary<string, Refusals> Count(int seed, Func<Deduction, IEnumerable<Deduction>> mutate)
     {
         var refusals = Ladder.Standard.Rules.ToDictionary(rule => rule.Id.Value, _ => new Refusals());
-        foreach (var (board, deduction) in Found(positions: 200, seed).Concat(FoundWithPairs()))
+        foreach (var (board, deduction) in Found(positions: 200, seed).Concat(FoundRare()))
         {
             foreach (var mutant in mutate(deduction))
                 refusals[deduction.Rule.Value].Add(refused: !ProofChecker.Check(board, mutant).Holds);

@@ -119,7 +119,7 @@ public partial class HintGradesTests
     {
         foreach (var board in TruePositions.Of(count: 60, seed: 7))
         {
-            foreach (var deduction in Ladder.Standard.Scan(board))
+            foreach (var deduction in Ladder.Whole.Scan(board))
                 check(board, deduction, ShippedPhrases.Wording.HintsFor(board, deduction));
         }
     }

@@ -33,5 +33,6 @@ internal static class Mutants
             RestsOn = restsOn ?? from.RestsOn,
             Places = places ?? from.Places,
             Removes = removes ?? from.Removes,
+            AssumesOneSolution = from.AssumesOneSolution,
         };
 }

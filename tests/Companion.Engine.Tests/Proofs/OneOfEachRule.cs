@@ -95,12 +95,37 @@ internal static class OneOfEachRule
             """,
     };
 
-    internal static IEnumerable<Deduction> All => Drawn.Values.Select(DrawnDeduction.Read);
+    /// <summary>The same for the rules that assume one solution.</summary>
+    internal static IReadOnlyDictionary<string, string> AssumingOneSolution { get; } = new Dictionary<string, string>
+    {
+        ["unique-rectangle"] = """
+            unique-rectangle 58 floor r1c1 r1c4 r2c1 roof r2c4 removes r2c4=58 rests r1c1=-58 r1c4=-58 r2c1=-58
+            """,
+        ["unique-rectangle-with-extra-digit"] = """
+            unique-rectangle-with-extra-digit 358 floor r1c1 r2c1 roof r1c4 r2c4 removes r3c5=3 r7c4=3
+            rests r1c1=-58 r2c1=-58 r1c4=-358 r2c4=-358
+            """,
+        ["unique-rectangle-with-subset"] = """
+            unique-rectangle-with-subset 1358 floor r1c1 r1c4 roof r2c1 r2c4 subset r2c7 in r2 removes r2c5=1 r2c9=13
+            rests r1c1=-58 r1c4=-58 r2c1=-1358 r2c4=-1358 r2c7=-13
+            """,
+        ["hidden-unique-rectangle"] = """
+            hidden-unique-rectangle 58 floor r1c1 roof r1c4 r2c1 r2c4 in r2 c4 removes r2c4=8 rests r1c1=-58 r2=5 c4=5
+            """,
+        ["bivalue-universal-grave"] = """
+            bivalue-universal-grave 149 floor r5c8 r5c9 r7c6 r7c8 r8c6 r8c9 roof r8c8 places r8c8=4
+            rests r5c8=-49 r5c9=-49 r7c6=-14 r7c8=-14 r8c6=-14 r8c9=-49 r8c8=-149
+            """,
+    };
+
+    internal static IEnumerable<Deduction> All => Drawn.Values.Select(drawn => DrawnDeduction.Read(drawn));
 
     /// <summary>The deduction on a board that shows it and nothing else: blank but for what it rests on.</summary>
     internal static (Board Board, Deduction Deduction) On(string rule)
     {
-        var deduction = DrawnDeduction.Read(Drawn[rule]);
+        var deduction = Drawn.TryGetValue(rule, out var drawn)
+            ? DrawnDeduction.Read(drawn)
+            : DrawnDeduction.Read(AssumingOneSolution[rule], assumesOneSolution: true);
         return (rule == "full-house" ? RowFiveButColumnThree : Board.Blank.Remove(deduction.RestsOn), deduction);
     }
 

@@ -11,7 +11,7 @@ public class PhrasesTests
     {
         var rules = JsonNode.Parse(ShippedPhrases.Json)!["rules"]!.AsObject().Select(rule => rule.Key);
 
-        Assert.Equal(Ladder.Standard.Rules.Select(rule => rule.Id.Value).Order(), rules.Order());
+        Assert.Equal(Ladder.Whole.Rules.Select(rule => rule.Id.Value).Order(), rules.Order());
     }
 
     [Fact]

@@ -6,7 +6,7 @@ public class WordingTests
 {
     private static readonly Dictionary<string, string> RuleWords = ReadRuleWords();
 
-    public static TheoryData<string> Rules => [.. OneOfEachRule.Drawn.Keys];
+    public static TheoryData<string> Rules => [.. OneOfEachRule.Drawn.Keys, .. OneOfEachRule.AssumingOneSolution.Keys];
 
     [Theory]
     [MemberData(nameof(Rules))]
@@ -72,7 +72,7 @@ public class WordingTests
     [Fact]
     public void A_name_and_an_explanation_stand_for_every_rule()
     {
-        foreach (var rule in OneOfEachRule.Drawn.Keys.Select(rule => new RuleId(rule)))
+        foreach (var rule in Rules.Select(rule => new RuleId(rule)))
         {
             Assert.Matches("^[a-zA-Z -]+$", ShippedPhrases.Wording.NameOf(rule));
             Assert.Matches(@"^[A-Z][^{}]+\.$", ShippedPhrases.Wording.Explain(rule));

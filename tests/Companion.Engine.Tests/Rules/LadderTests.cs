@@ -13,6 +13,32 @@ public sealed class LadderTests
         string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));
 
     [Fact]
+    public void The_whole_ladder_has_the_rules_that_assume_one_solution_too() => Assert.Equal(
+        "unique-rectangle unique-rectangle-with-extra-digit hidden-unique-rectangle unique-rectangle-with-subset "
+        + "bivalue-universal-grave",
+        string.Join(' ', Ladder.Whole.Rules.Select(rule => rule.Id).Except(Ladder.Standard.Rules.Select(rule => rule.Id))));
+
+    [Fact]
+    public void Without_uniqueness_a_ladder_keeps_its_other_rules_in_their_order()
+    {
+        Assert.Equal(Ladder.Standard.Rules, Ladder.Whole.WithoutUniqueness().Rules);
+        Assert.DoesNotContain(Ladder.Standard.Rules, rule => rule.AssumesOneSolution);
+        Assert.Equal(
+            Ladder.Whole.Rules.Where(rule => !rule.AssumesOneSolution).Select(rule => rule.Id),
+            Ladder.Standard.Rules.Select(rule => rule.Id));
+    }
+
+    [Fact]
+    public void A_deduction_says_that_it_assumes_one_solution_just_as_its_rule_does()
+    {
+        foreach (var (board, _) in SolvingPath.OwnPositions.Where((_, place) => place % 10 == 0))
+        {
+            foreach (var rule in Ladder.Whole.Rules)
+                Assert.All(RuleCheck.Find(rule, board), found => Assert.Equal(rule.AssumesOneSolution, found.AssumesOneSolution));
+        }
+    }
+
+    [Fact]
     public void A_rung_is_the_place_of_a_rule_from_the_easiest_up()
     {
         Assert.Equal(0, Ladder.Standard.RungOf(new("full-house")));
@@ -24,7 +50,7 @@ public sealed class LadderTests
     public void A_scan_finds_what_each_rule_finds_in_the_order_of_the_ladder()
     {
         foreach (var (board, _) in SolvingPath.OwnPositions.Take(200))
-            Assert.Equal(Ladder.Standard.Rules.SelectMany(rule => RuleCheck.Find(rule, board)), RuleCheck.Scan(board));
+            Assert.Equal(Ladder.Whole.Rules.SelectMany(rule => RuleCheck.Find(rule, board)), RuleCheck.Scan(board));
     }
 
     [Fact]
@@ -33,7 +59,7 @@ public sealed class LadderTests
         foreach (var (board, _) in SolvingPath.OwnPositions.Take(500))
         {
             var all = RuleCheck.Scan(board);
-            Assert.Equal(all.Count > 0 ? all[0] : null, Ladder.Standard.Easiest(board));
+            Assert.Equal(all.Count > 0 ? all[0] : null, Ladder.Whole.Easiest(board));
         }
 
         Assert.Null(Ladder.Standard.Easiest(Board.Blank));

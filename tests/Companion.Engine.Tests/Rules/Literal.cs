@@ -23,7 +23,7 @@ internal static class Literal
 
         static Place Of(Cell cell) => (cell.Row, cell.Column);
 
-        static bool IsMarked(Role role) => role is Role.Pivot or Role.Fin or Role.End;
+        static bool IsMarked(Role role) => role is Role.Pivot or Role.Fin or Role.End or Role.Roof;
     }
 
     public static List<TMember> Union<TPart, TMember>(List<TPart> parts, Func<TPart, List<TMember>> members)

@@ -12,7 +12,7 @@ internal static class LiteralComparison
     /// <returns>What was compared, in one line.</returns>
     public static string Compare(string name, IReadOnlyList<Board> boards, int atLeast)
     {
-        var rule = Ladder.Standard.Rules.Single(rule => rule.Id.Value == name);
+        var rule = Ladder.Whole.Rules.Single(rule => rule.Id.Value == name);
         var find = LiteralFinders.All[name];
         var instances = 0;
         if (name.StartsWith("finned", StringComparison.Ordinal)) // Their literal finder takes its time.

@@ -12,6 +12,6 @@ public sealed class LiteralFinderOpenDataTests(ITestOutputHelper output)
     {
         var boards = OpenData.Puzzles(file, oneOf).SelectMany(SolvingPath.Easiest).Select(position => position.Board).ToList();
         foreach (var rule in LiteralFinders.All.Keys)
-            output.WriteLine(LiteralComparison.Compare(rule, boards, atLeast: PairPositions.Needs(rule) ? 0 : 1));
+            output.WriteLine(LiteralComparison.Compare(rule, boards, atLeast: RarePositions.Has(rule) ? 0 : 1));
     }
 }

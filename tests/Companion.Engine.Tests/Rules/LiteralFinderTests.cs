@@ -12,7 +12,7 @@ public sealed class LiteralFinderTests(ITestOutputHelper output)
     [Fact]
     public void Every_rule_of_the_ladder_has_a_literal_finder_or_literal_chains() =>
         Assert.Equal(
-            Ladder.Standard.Rules.Select(rule => rule.Id.Value).Order(StringComparer.Ordinal),
+            Ladder.Whole.Rules.Select(rule => rule.Id.Value).Order(StringComparer.Ordinal),
             LiteralFinders.All.Keys.Concat(ChainRules.All).Order(StringComparer.Ordinal));
 
     [Theory]
@@ -21,15 +21,15 @@ public sealed class LiteralFinderTests(ITestOutputHelper output)
     {
         Assert.True(SolvingPath.OwnPositions.Count >= 5_000);
         var boards = SolvingPath.OwnPositions.Select(position => position.Board).ToList();
-        output.WriteLine(LiteralComparison.Compare(rule, boards, atLeast: PairPositions.Needs(rule) ? 0 : 200));
+        output.WriteLine(LiteralComparison.Compare(rule, boards, atLeast: RarePositions.Has(rule) ? 0 : 200));
     }
 
     [Theory]
     [MemberData(nameof(Rules))]
-    public void A_rule_and_its_literal_finder_agree_where_many_cells_share_a_pair(string rule)
+    public void A_rule_and_its_literal_finder_agree_where_rare_patterns_were_made(string rule)
     {
-        var (positions, atLeast) = PairPositions.Needs(rule) ? (600, 200) : (60, 0);
-        output.WriteLine(LiteralComparison.Compare(rule, [.. PairPositions.All.Take(positions)], atLeast));
+        var boards = RarePositions.Has(rule) ? RarePositions.For(rule) : [.. PairPositions.All.Take(60)];
+        output.WriteLine(LiteralComparison.Compare(rule, boards, atLeast: RarePositions.Has(rule) ? 200 : 0));
     }
 
     [Theory]
@@ -41,7 +41,7 @@ public sealed class LiteralFinderTests(ITestOutputHelper output)
             .Where((_, place) => place % 8 == 0)
             .Select(position => Strike(position.Board, random))
             .ToList();
-        output.WriteLine(LiteralComparison.Compare(rule, damaged, atLeast: PairPositions.Needs(rule) ? 0 : 100));
+        output.WriteLine(LiteralComparison.Compare(rule, damaged, atLeast: RarePositions.Has(rule) ? 0 : 100));
     }
 
     // One candidate of four, true or not, so that cells and houses come up that no puzzle has.

@@ -8,12 +8,6 @@ internal static class PairPositions
 {
     private static readonly Lazy<IReadOnlyList<Board>> _all = new(() => [.. Make(seed: 8, count: 600)]);
 
-    // Few of them come up on the way through our own puzzles, and two at once on none.
-    private static readonly string[] _needing = ["remote-pairs"];
-
-    /// <summary>Whether the rule is to be looked for here rather than on the way through puzzles.</summary>
-    public static bool Needs(string rule) => _needing.Contains(rule);
-
     /// <summary>Several hundred positions.</summary>
     public static IReadOnlyList<Board> All => _all.Value;
 

@@ -26,8 +26,8 @@ internal static class RuleCheck
     /// <summary>The rule finds nothing on the board.</summary>
     public static void FindsNothing(IRule rule, Board board) => Finds(rule, board);
 
-    /// <summary>All that the whole ladder finds.</summary>
-    public static Findings Scan(Board board) => Ladder.Standard.Scan(board, TestContext.Current.CancellationToken);
+    /// <summary>All that the whole ladder finds; the board must be one on the way through a puzzle.</summary>
+    public static Findings Scan(Board board) => Ladder.Whole.Scan(board, TestContext.Current.CancellationToken);
 
     /// <summary>All that the rule finds.</summary>
     public static Findings Find(IRule rule, Board board)

@@ -15,7 +15,7 @@ internal static class SolvingPath
 
     /// <summary>The way of the presenter: always the first deduction of the easiest rule.</summary>
     public static IEnumerable<Position> Easiest(string puzzle) => Walk(puzzle, seed: 1, (board, _) =>
-        Ladder.Standard.Easiest(board) is { } easiest ? board.Apply(easiest) : null);
+        Ladder.Whole.Easiest(board) is { } easiest ? board.Apply(easiest) : null);
 
     /// <summary>Any open deduction at each step, which leads through boards where easy ones are left for long.</summary>
     public static IEnumerable<Position> Wandering(string puzzle, int seed) => Walk(puzzle, seed, (board, random) =>

@@ -32,6 +32,7 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
         RestsOn = Of(deduction.RestsOn),
         Places = Of(deduction.Places),
         Removes = Of(deduction.Removes),
+        AssumesOneSolution = deduction.AssumesOneSolution,
     };
 
     /// <summary>A deduction as text in which the order of cells, of links and of two colours does not count.</summary>

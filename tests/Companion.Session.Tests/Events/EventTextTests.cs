@@ -78,6 +78,23 @@ public sealed class EventTextTests
     }
 
     [Fact]
+    public void Every_role_and_the_assumption_of_one_solution_come_back()
+    {
+        var deduction = new Deduction
+        {
+            Rule = new("made-up"),
+            Cells = [.. Enum.GetValues<Role>().Select(role => new PatternCell(Cell.At((int)role), role))],
+            Digits = DigitSet.Parse("5"),
+            AssumesOneSolution = true,
+        };
+
+        var read = ((StoodBy)EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, deduction)))).Deduction;
+
+        Assert.Equal(deduction.Cells, read.Cells);
+        Assert.True(read.AssumesOneSolution);
+    }
+
+    [Fact]
     public void Times_keep_their_offset_and_their_fractions()
     {
         var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.FromHours(-3.5)).AddTicks(1234567);

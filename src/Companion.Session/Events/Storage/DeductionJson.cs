@@ -27,12 +27,15 @@ internal static class DeductionJson
         [Role.Chain] = "chain",
         [Role.Set] = "set",
         [Role.Start] = "start",
+        [Role.Floor] = "floor",
+        [Role.Roof] = "roof",
     }.ToImmutableDictionary();
 
     private static readonly ImmutableDictionary<string, Role> Roles =
         RoleNames.ToImmutableDictionary(pair => pair.Value, pair => pair.Key);
 
-    // Sets and groups are written only where there are any, so that what was written before they came in reads the same.
+    // Sets, groups and the assumption of one solution are written only where there are any, so that what was written before they
+    // came in reads the same.
     public static JsonObject Write(Deduction deduction)
     {
         var body = new JsonObject
@@ -48,6 +51,8 @@ internal static class DeductionJson
         };
         if (!deduction.Sets.IsEmpty)
             body["sets"] = new JsonArray([.. deduction.Sets.Select(set => JsonValue.Create(Text(set)))]);
+        if (deduction.AssumesOneSolution)
+            body["assumesOneSolution"] = true;
         return body;
     }
 
@@ -62,6 +67,7 @@ internal static class DeductionJson
         RestsOn = CandidateSet.Parse(body.Text("restsOn")),
         Places = CandidateSet.Parse(body.Text("places")),
         Removes = CandidateSet.Parse(body.Text("removes")),
+        AssumesOneSolution = body["assumesOneSolution"]?.GetValue<bool>() ?? false,
     };
 
     private static JsonNode Write(PatternCell cell) =>
