@@ -35,6 +35,9 @@ public sealed class AlternatingInferenceChain : IRule
     public RuleId Id { get; } = new("alternating-inference-chain");
 
     /// <inheritdoc/>
+    public Effort Effort => Effort.Search;
+
+    /// <inheritdoc/>
     public void Find(Board board, Findings found)
     {
         var chains = ChainFinder.For(board, ChainKind.Plain);

@@ -35,5 +35,8 @@ public sealed class ContinuousLoop : IRule
     public RuleId Id { get; } = new("continuous-loop");
 
     /// <inheritdoc/>
+    public Effort Effort => Effort.Search;
+
+    /// <inheritdoc/>
     public void Find(Board board, Findings found) => LoopFinder.For(board).Find(Id, board, fewest: 3, found);
 }

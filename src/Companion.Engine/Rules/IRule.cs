@@ -16,6 +16,9 @@ public interface IRule
     /// </summary>
     bool AssumesOneSolution => false;
 
+    /// <summary>How long it takes to look; <see cref="Effort.Pattern"/> by default.</summary>
+    Effort Effort => Effort.Pattern;
+
     /// <summary>Adds every instance on the board, or as many as are wanted.</summary>
     /// <param name="board">The board. It may hold wrong digits and dead cells; a rule is then of no use but does no harm.</param>
     /// <param name="found">Where instances go; the rule returns as soon as this wants no more.</param>

@@ -73,21 +73,20 @@ public sealed class Ladder
         throw new ArgumentException($"No rule of the ladder is called '{rule}'.", nameof(rule));
     }
 
-    /// <summary>Every deduction that is open on the board, easiest rule first.</summary>
+    /// <summary>Every deduction that is open on the board, easiest rule first, but for those of the last resorts.</summary>
     /// <param name="board">The board.</param>
     /// <param name="cancel">Stops between two rules.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
-    public Findings Scan(Board board, CancellationToken cancel = default)
-    {
-        var found = new Findings();
-        foreach (var rule in Rules)
-        {
-            cancel.ThrowIfCancellationRequested();
-            rule.Find(board, found);
-        }
+    public Findings Scan(Board board, CancellationToken cancel = default) =>
+        Find(board, Effort.Pattern, Effort.Search, cancel);
 
-        return found;
-    }
+    /// <summary>What the rules of one effort find on the board, easiest rule first.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="effort">The effort.</param>
+    /// <param name="cancel">Stops between two rules.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public Findings Scan(Board board, Effort effort, CancellationToken cancel = default) =>
+        Find(board, effort, effort, cancel);
 
     /// <summary>The first deduction of the easiest rule that finds one, or null where none does.</summary>
     /// <param name="board">The board.</param>
@@ -102,5 +101,19 @@ public sealed class Ladder
         }
 
         return null;
+    }
+
+    private Findings Find(Board board, Effort least, Effort most, CancellationToken cancel)
+    {
+        var found = new Findings();
+        foreach (var rule in Rules)
+        {
+            if (rule.Effort < least || rule.Effort > most)
+                continue;
+            cancel.ThrowIfCancellationRequested();
+            rule.Find(board, found);
+        }
+
+        return found;
     }
 }

@@ -40,6 +40,9 @@ public sealed class SingleDigitChain : IRule
     public RuleId Id { get; } = new("single-digit-chain");
 
     /// <inheritdoc/>
+    public Effort Effort => Effort.Search;
+
+    /// <inheritdoc/>
     public void Find(Board board, Findings found) =>
         ChainFinder.For(board, ChainKind.OneDigit).Find(Id, board, fewest: 3, limits: LoopFinder.For(board).Depths, found);
 }

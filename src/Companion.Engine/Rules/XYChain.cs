@@ -34,6 +34,9 @@ public sealed class XYChain : IRule
     public RuleId Id { get; } = new("xy-chain");
 
     /// <inheritdoc/>
+    public Effort Effort => Effort.Search;
+
+    /// <inheritdoc/>
     public void Find(Board board, Findings found) =>
         ChainFinder.For(board, ChainKind.BivalueCells).Find(Id, board, fewest: 4, limits: LoopFinder.For(board).Depths, found);
 }

@@ -1,3 +1,4 @@
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 
 namespace Companion.Engine.Tests.Rules;
@@ -54,6 +55,16 @@ public sealed class LadderTests
     }
 
     [Fact]
+    public void The_scans_by_effort_together_are_the_whole_scan()
+    {
+        foreach (var (board, _) in SolvingPath.OwnPositions.Take(200))
+        {
+            var parts = new[] { Effort.Pattern, Effort.Search }.SelectMany(effort => Ladder.Whole.Scan(board, effort));
+            Assert.Equal(Sorted(RuleCheck.Scan(board)), Sorted(parts));
+        }
+    }
+
+    [Fact]
     public void The_easiest_deduction_is_the_first_of_the_scan_or_none()
     {
         foreach (var (board, _) in SolvingPath.OwnPositions.Take(500))
@@ -73,4 +84,7 @@ public sealed class LadderTests
 
         Assert.Throws<OperationCanceledException>(() => Ladder.Standard.Scan(Board.Blank, cancel.Token));
     }
+
+    private static IEnumerable<string> Sorted(IEnumerable<Deduction> deductions) =>
+        deductions.Select(deduction => deduction.ToString()).Order(StringComparer.Ordinal);
 }
