@@ -131,6 +131,8 @@ export interface DeskView {
 export interface NextView {
   sequence: number;
   blocked: string | null;
+  /** Whether slower rules are still being looked at. */
+  goesOn: boolean;
   deductions: OpenDeduction[];
 }
 

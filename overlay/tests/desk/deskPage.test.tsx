@@ -114,16 +114,25 @@ test('Ctrl and a click add a cell, a plain click begins anew', () => {
 
 test('keys write at the cursor wherever the focus is, but not from a text field', () => {
   take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, deductions: [] }));
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
   key('2');
   key('2', at('#filter'));
 
   expect(desk.made).toEqual(['PlaceDigit "r1c1" 2']);
 });
 
+test('nothing is said to be missing while slower rules are still being looked at', () => {
+  take();
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: true, deductions: [] }));
+  expect(page.textContent).toContain('Nothing easy is open: looking further.');
+
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
+  expect(page.textContent).toContain('No rule of the ladder finds anything here.');
+});
+
 test('Escape clears the air, from within a text field too', () => {
   take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, deductions: [] }));
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
   key('Escape', at('#filter'));
 
   expect(desk.made).toEqual(['ClearAir']);
@@ -158,7 +167,7 @@ test('what is on air shows in the mirror, with lamp and grade in words', () => {
 test('deductions are options under the heading of their rule, and a click has one stand by', () => {
   take();
   const deductions = [deduction('r5c5 = 5'), deduction('r1c8 <> 9', { rule: 'xy-wing', name: 'XY-wing' })];
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, deductions }));
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions }));
   fireEvent.click(at('[data-id="r1c8 <> 9"] .short'));
 
   expect([...page.querySelectorAll('.rule')].map((rule) => rule.textContent)).toEqual([
@@ -177,7 +186,7 @@ test('a deduction that rests on the unseen says so and offers the missing step f
     firstName: 'naked pair r1c1 r1c2',
   });
   take({ standby: { ...cue, deduction: resting } });
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, deductions: [resting] }));
+  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [resting] }));
   fireEvent.click(button('Show first: naked pair r1c1 r1c2'));
 
   expect(at('.unseen-note p').textContent).toBe(
@@ -188,7 +197,14 @@ test('a deduction that rests on the unseen says so and offers the missing step f
 
 test('where nothing could be looked for the reason stands instead of the list', () => {
   take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: 'r1c1 and r1c5 both hold 2.', deductions: [] }));
+  act(() =>
+    desk.model.takeNext({
+      sequence: 1,
+      blocked: 'r1c1 and r1c5 both hold 2.',
+      goesOn: false,
+      deductions: [],
+    }),
+  );
 
   expect(at('.next-area').textContent).toBe('Nextr1c1 and r1c5 both hold 2.');
 });

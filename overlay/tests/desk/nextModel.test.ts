@@ -19,7 +19,7 @@ const cueOf = (its: typeof a): Cue => ({
 beforeEach(() => {
   desk = new LoneDesk();
   desk.model.takeDesk(deskView({ sequence: 5 }));
-  desk.model.takeNext({ sequence: 5, blocked: null, deductions: [a, b, c] });
+  desk.model.takeNext({ sequence: 5, blocked: null, goesOn: false, deductions: [a, b, c] });
 });
 
 const next = () => desk.model.next;
@@ -77,10 +77,18 @@ test('a list of an earlier state than the board says so', () => {
 
 test('a rule that nothing is open for any more no longer narrows the list', () => {
   next().show('x-wing');
-  desk.model.takeNext({ sequence: 6, blocked: null, deductions: [a] });
+  desk.model.takeNext({ sequence: 6, blocked: null, goesOn: false, deductions: [a] });
 
   expect(next().rule.value).toBe('');
   expect(next().found.value).toEqual([a]);
+});
+
+test('a list that is not finished says so, and narrows nothing', () => {
+  next().show('x-wing');
+  desk.model.takeNext({ sequence: 5, blocked: null, goesOn: true, deductions: [a] });
+
+  expect(next().isBehind.value).toBe(true);
+  expect(next().rule.value).toBe('x-wing');
 });
 
 test('said or used is what stands by, else what is on air', () => {

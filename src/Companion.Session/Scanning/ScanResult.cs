@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
 using Companion.Session.State;
 
 namespace Companion.Session.Scanning;
@@ -23,6 +24,12 @@ public sealed class ScanResult
     /// <summary>The board that was scanned; null where it was blocked.</summary>
     public Board? Known { get; init; }
 
+    /// <summary>The greatest effort of the rules that were looked at; slower ones may still follow.</summary>
+    public Effort Reached { get; init; } = Effort.LastResort;
+
+    /// <summary>Whether another result of the same state follows this one.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>The open deductions in ladder order.</summary>
     public ImmutableArray<Found> Open { get; init; } = [];
 
@@ -38,7 +45,10 @@ public sealed class ScanResult
     /// <summary>
     /// Wrong entries by number, each with the numbers of the entries made since that follow only because of it.
     /// </summary>
-    public ImmutableDictionary<int, ImmutableArray<int>> Dependents { get; init; } =
+    public ImmutableDictionary<int, ImmutableArray<int>> Dependents { get; init; } = NoDependents;
+
+    /// <summary>No wrong entries.</summary>
+    internal static ImmutableDictionary<int, ImmutableArray<int>> NoDependents { get; } =
         ImmutableDictionary<int, ImmutableArray<int>>.Empty;
 
     /// <summary>

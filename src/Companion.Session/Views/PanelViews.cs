@@ -35,14 +35,14 @@ public static class PanelViews
             state.ShownFrame);
     }
 
-    /// <summary>Every open deduction, once a scan is finished.</summary>
+    /// <summary>Every open deduction that a scan has found so far.</summary>
     /// <param name="scan">The scan.</param>
     /// <param name="voice">The words.</param>
     public static NextView Next(ScanResult scan, Voice voice)
     {
         ArgumentNullException.ThrowIfNull(scan);
         ArgumentNullException.ThrowIfNull(voice);
-        return new(scan.Sequence, scan.Blocked, [.. scan.Open.Select(found => Listed(found, scan, voice))]);
+        return new(scan.Sequence, scan.Blocked, scan.GoesOn, [.. scan.Open.Select(found => Listed(found, scan, voice))]);
     }
 
     private static ImmutableArray<DeskCell> Cells(SessionState state)

@@ -15,7 +15,7 @@ internal sealed class HeldScanner : IScanner, IDisposable
 
     public ConcurrentQueue<long> Cancelled { get; } = new();
 
-    public ScanResult Scan(SessionState state, ScanResult? previous, CancellationToken cancel)
+    public IEnumerable<ScanResult> Scan(SessionState state, ScanResult? previous, CancellationToken cancel)
     {
         Begun.Enqueue(state.Sequence);
         try

@@ -41,7 +41,7 @@ public sealed class ScanTests
     {
         private readonly LadderScanner _scanner = new(Engine.Rules.Ladder.Standard);
 
-        public Session.Scanning.ScanResult Scan(
+        public IEnumerable<Session.Scanning.ScanResult> Scan(
             Session.State.SessionState state, Session.Scanning.ScanResult? previous, CancellationToken cancel) =>
             state.Sequence < 2 ? throw new InvalidOperationException("This scan fails.") : _scanner.Scan(state, previous, cancel);
     }

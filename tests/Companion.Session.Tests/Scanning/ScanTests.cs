@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
@@ -139,6 +140,39 @@ public sealed class ScanTests
     [Fact]
     public void A_cancelled_scan_stops() => Assert.Throws<OperationCanceledException>(
         () => Scan.Of(_session.State, Ladder.Standard, null, new CancellationToken(canceled: true)));
+
+    [Fact]
+    public void What_quick_rules_find_comes_first_and_the_rest_is_put_in_the_order_of_the_ladder()
+    {
+        var session = PlayedSession.Of(Puzzles.Demo);
+        while (session.Scan().Open is var open && !open.Any(IsSearched))
+            session.Do(CarryOut(open[0].Deduction));
+
+        var parts = Scan.InParts(session.State, Ladder.Standard, null, TestContext.Current.CancellationToken).ToArray();
+
+        Assert.Equal([(Effort.Pattern, true), (Effort.Search, false)], parts.Select(part => (part.Reached, part.GoesOn)));
+        Assert.DoesNotContain(parts[0].Open, IsSearched);
+        Assert.Equal(parts[0].Open, parts[1].Open.Where(found => !IsSearched(found)));
+        Assert.Contains(parts[1].Open, IsSearched);
+        Assert.Equal(parts[1].Open.OrderBy(found => found.Rung), parts[1].Open);
+
+        static Command CarryOut(Deduction deduction) => deduction.Places.IsEmpty
+            ? new MarkUsed(deduction)
+            : new PlaceDigit(deduction.Places.First().Cell, deduction.Places.First().Digit);
+        static bool IsSearched(Found found) => Ladder.Standard.Rules[found.Rung].Effort == Effort.Search;
+    }
+
+    [Fact]
+    public void A_scan_that_is_stopped_after_a_part_has_told_it()
+    {
+        using var cancel = new CancellationTokenSource();
+        using var parts = Scan.InParts(_session.State, Ladder.Standard, null, cancel.Token).GetEnumerator();
+
+        Assert.True(parts.MoveNext());
+        Assert.NotEmpty(parts.Current.Open);
+        cancel.Cancel();
+        Assert.Throws<OperationCanceledException>(() => parts.MoveNext());
+    }
 
     [Theory]
     [MemberData(nameof(ReplayTests.FewSeeds), MemberType = typeof(ReplayTests))]

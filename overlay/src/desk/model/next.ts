@@ -27,14 +27,17 @@ export class NextModel {
   /** The deduction that stands by or was asked to. */
   readonly chosen: ReadonlySignal<string | null>;
 
-  /** Whether the list belongs to an earlier state than the board beside it. */
+  /** Whether the list belongs to an earlier state than the board beside it, or is not finished. */
   readonly isBehind: ReadonlySignal<boolean>;
 
   constructor(asking: Asking, desk: ReadonlySignal<DeskView | null>) {
     this.#asking = asking;
     this.#desk = desk;
     this.chosen = computed(() => this.#asked.value ?? desk.value?.standby?.deduction.id ?? null);
-    this.isBehind = computed(() => (this.#view.value?.sequence ?? 0) < (desk.value?.sequence ?? 0));
+    this.isBehind = computed(() => {
+      const view = this.#view.value;
+      return (view?.goesOn ?? false) || (view?.sequence ?? 0) < (desk.value?.sequence ?? 0);
+    });
   }
 
   get view(): ReadonlySignal<NextView | null> {
@@ -54,7 +57,8 @@ export class NextModel {
     batch(() => {
       this.#view.value = view;
       // A rule that has no open deduction any more cannot be chosen in the list of rules, nor left.
-      if (!view.deductions.some(({ rule }) => rule === this.#rule.value)) this.#rule.value = '';
+      const isOpen = view.deductions.some(({ rule }) => rule === this.#rule.value);
+      if (!isOpen && !view.goesOn) this.#rule.value = '';
     });
   }
 

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
+import type { NextView } from '../../wire.ts';
 import { useDesk } from '../context.ts';
 import type { RuleGroup } from '../model/finder.ts';
 import { Deduction } from './Deduction.tsx';
@@ -38,9 +39,7 @@ export function DeductionList() {
       onKeyDown={steer}
       onClick={choose}
     >
-      {next.groups.value.length === 0 && (
-        <p class="empty">{emptyWords(next.view.value?.deductions.length)}</p>
-      )}
+      {next.groups.value.length === 0 && <p class="empty">{emptyWords(next.view.value)}</p>}
       {next.groups.value.map((group) => (
         <Group key={group.rule} group={group} chosen={chosen} elementIds={elementIds} />
       ))}
@@ -73,7 +72,10 @@ function Group({ group, chosen, elementIds }: GroupProps) {
   );
 }
 
-function emptyWords(all: number | undefined): string {
-  if (all === undefined) return 'Waiting for the first look at the board.';
-  return all === 0 ? 'No rule of the ladder finds anything here.' : 'Nothing matches the filter.';
+function emptyWords(view: NextView | null): string {
+  if (view === null) return 'Waiting for the first look at the board.';
+  if (view.deductions.length > 0) return 'Nothing matches the filter.';
+  return view.goesOn
+    ? 'Nothing easy is open: looking further.'
+    : 'No rule of the ladder finds anything here.';
 }

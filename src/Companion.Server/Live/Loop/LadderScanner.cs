@@ -9,6 +9,6 @@ namespace Companion.Server.Live.Loop;
 internal sealed class LadderScanner(Ladder ladder) : IScanner
 {
     /// <inheritdoc/>
-    public ScanResult Scan(SessionState state, ScanResult? previous, CancellationToken cancel) =>
-        Companion.Session.Scanning.Scan.Of(state, ladder, previous, cancel);
+    public IEnumerable<ScanResult> Scan(SessionState state, ScanResult? previous, CancellationToken cancel) =>
+        Companion.Session.Scanning.Scan.InParts(state, ladder, previous, cancel);
 }

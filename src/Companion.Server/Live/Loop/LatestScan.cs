@@ -1,4 +1,5 @@
 using System.Threading.Channels;
+using Companion.Engine.Rules;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -16,6 +17,7 @@ internal sealed partial class LatestScan(IScanner scanner, ILogger<LatestScan> l
 
     private readonly Lock _lock = new();
     private Action _cancel = () => { };
+    private ScanResult? _previous;
 
     /// <summary>Has this state scanned instead of the one before. Never waits.</summary>
     /// <param name="state">The state.</param>
@@ -29,19 +31,16 @@ internal sealed partial class LatestScan(IScanner scanner, ILogger<LatestScan> l
     }
 
     /// <summary>Scans until it is stopped.</summary>
-    /// <param name="found">Told of each finished scan, in order.</param>
+    /// <param name="found">Told of each part of a scan at once, in order.</param>
     /// <param name="stop">Stops it.</param>
     public async Task Run(Func<ScanResult, ValueTask> found, CancellationToken stop)
     {
-        ScanResult? previous = null;
         while (await _newest.Reader.WaitToReadAsync(stop))
         {
             var cancel = new CancellationTokenSource(); // without a timer or a link there is nothing to dispose
             await using var atStop = stop.Register(cancel.Cancel);
-            if (Take(cancel) is not { } state || await Scan(state, previous, cancel.Token) is not { } result)
-                continue;
-            previous = result;
-            await found(result);
+            if (Take(cancel) is { } state)
+                await Task.Run(() => Scan(state, found, cancel.Token), stop);
         }
     }
 
@@ -55,20 +54,24 @@ internal sealed partial class LatestScan(IScanner scanner, ILogger<LatestScan> l
         }
     }
 
-    private async Task<ScanResult?> Scan(SessionState state, ScanResult? previous, CancellationToken cancel)
+    private async Task Scan(SessionState state, Func<ScanResult, ValueTask> found, CancellationToken cancel)
     {
         try
         {
-            return await Task.Run(() => scanner.Scan(state, previous, cancel), cancel);
+            foreach (var part in scanner.Scan(state, _previous, cancel))
+            {
+                if (part.Reached >= Effort.Search)
+                    _previous = part;
+                await found(part);
+            }
         }
         catch (OperationCanceledException)
         {
-            return null;
+            // The next state takes its place.
         }
         catch (Exception failure)
         {
             ScanFailed(state.Sequence, failure);
-            return null;
         }
     }
 
