@@ -1,4 +1,5 @@
 using Companion.Session.Air;
+using Companion.Session.Asks;
 using Companion.Session.Commands;
 using Companion.Session.Entries;
 using Companion.Session.State;
@@ -26,6 +27,10 @@ public static class Decider
             AllowCoHostOnAir allow => AirRequests.Allow(state, allow, now),
             StandDown => AirRequests.StandDown(state, now),
             ClearAir => AirRequests.Clear(state, now),
+            LimitAsks limit => AskRequests.Limit(state, limit, now),
+            SetDelay set => AskRequests.SetDelay(state, set, now),
+            ShowDelayCode show => AskRequests.ShowCode(show, now),
+            HideDelayCode => AskRequests.HideCode(state, now),
             SettleMarks => MarkRequests.Settle(state, now),
             _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),
             PlaceDigit place => DigitRequests.Place(state, place, now),

@@ -25,12 +25,16 @@ public static class Evolver
             StoodBy by => state with { Standby = Chosen.In(state, by.Deduction) },
             StoodDown => state with { Standby = null },
             PutOnAir put => Show(state, put),
-            AirCleared => state with { OnAir = null },
+            AirCleared => state with { OnAir = null, Asks = state.Asks with { Code = null } },
             DeductionUsed used => Use(state, Grounded.On(state.Grid, used.Deduction)),
             CoHostOnAirAllowed allowed => state with { CoHostMayAir = allowed.Allowed },
             FramePlaced placed => state with { Scenes = state.Scenes.Place(placed.Scene, placed.Frame) },
             SceneForgotten forgotten => Forget(state, forgotten.Scene),
             FrameShown shown => state with { ShownFrame = shown.Scene },
+            AsksLimited limited => state with { Asks = state.Asks with { Limits = limited.Limits } },
+            DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },
+            DelayCodeShown shown => state with { Asks = state.Asks with { Code = shown.Code } },
+            DelayCodeHidden => state with { Asks = state.Asks with { Code = null } },
             _ => Enter(state, happened),
         };
         return next with { Sequence = state.Sequence + 1 };

@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
@@ -56,7 +57,16 @@ internal sealed class RandomSession
         < 94 => new AllowCoHostOnAir(_random.Next(2) == 0),
         < 96 => new PlaceFrame(AnyScene(), new(_random.NextDouble(), 0.1, _random.NextDouble(), 0.5)),
         < 97 => new ForgetScene(AnyScene()),
-        _ => new ShowFrame(_random.Next(3) == 0 ? null : AnyScene()),
+        < 98 => new ShowFrame(_random.Next(3) == 0 ? null : AnyScene()),
+        _ => AboutAsks(),
+    };
+
+    private Command AboutAsks() => _random.Next(4) switch
+    {
+        0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),
+        1 => new SetDelay(new(_random.Next(-5, 70), _random.Next(5), _random.Next(70))),
+        2 => new ShowDelayCode(_random.Next(3) == 0 ? "no code!" : "kite"),
+        _ => new HideDelayCode(),
     };
 
     private Cell AnyCell() => Cell.At(_random.Next(Cell.Count));

@@ -24,7 +24,7 @@ internal static class PhraseNames
     private static readonly string[] CandidateSlots = ["digits", "cells"];
 
     /// <summary>The phrases outside the rules.</summary>
-    internal static IReadOnlyDictionary<string, string[]> General { get; } = new Dictionary<string, string[]>(Words())
+    internal static IReadOnlyDictionary<string, string[]> General { get; } = new Dictionary<string, string[]>([.. Words(), .. AskPhrases.All])
     {
         ["cells.one"] = ["row", "column"],
         ["cells.in-row"] = ["row", "columns"],

@@ -45,6 +45,18 @@ public sealed class Wording(Phrases phrases)
         return Say("hints.unseen", "gone", _spoken.Statement("gone", candidates), _written.Statement("gone", candidates));
     }
 
+    /// <summary>A phrase that is about no deduction, with its slots filled.</summary>
+    /// <param name="phrase">Its name in the file, such as <c>asks.too-soon</c>.</param>
+    /// <param name="slots">What goes into its slots; one for which there is nothing stays empty.</param>
+    /// <exception cref="KeyNotFoundException">No phrase has this name.</exception>
+    public string Fill(string phrase, params ReadOnlySpan<(string Slot, string Text)> slots)
+    {
+        var fillings = new Dictionary<string, Filling>();
+        foreach (var (slot, text) in slots)
+            fillings.Add(slot, Filling.One(text));
+        return phrases[phrase].Fill(fillings);
+    }
+
     private WhereHint Where(Region region) =>
         new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
 

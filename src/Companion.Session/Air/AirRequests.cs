@@ -34,7 +34,7 @@ internal static class AirRequests
 
     // Never refused: whoever asks for a clear overlay has one.
     public static Decision Clear(SessionState state, DateTimeOffset now) =>
-        state.OnAir is null ? Decision.Nothing : Decision.Of(new AirCleared(now));
+        state.OnAir is null && state.Asks.Code is null ? Decision.Nothing : Decision.Of(new AirCleared(now));
 
     public static Decision Use(SessionState state, MarkUsed used, DateTimeOffset now) =>
         state.Used.Contains(Grounded.On(state.Grid, used.Deduction))

@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Session.Asks;
 
 namespace Companion.Session.State;
 
@@ -44,6 +45,9 @@ public sealed record SessionState
 
     /// <summary>Whether co-hosts may put things on air; at first they may not.</summary>
     public bool CoHostMayAir { get; init; }
+
+    /// <summary>What is set about viewers who ask.</summary>
+    public AskRules Asks { get; init; } = AskRules.AsSet;
 
     /// <summary>The scenes of the broadcast.</summary>
     public Scenes Scenes { get; init; } = Scenes.Initial;

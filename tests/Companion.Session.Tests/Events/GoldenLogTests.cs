@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Session.Asks;
 using Companion.Session.Events;
 using Companion.Session.Events.Storage;
 using Companion.Session.State;
@@ -35,6 +36,7 @@ public sealed class GoldenLogTests
         Assert.Equal(Grade.Why, state.OnAir?.Grade);
         Assert.Equal(new Frame(0.25, 0.1, 0.45, 0.8), state.Scenes["close"]);
         Assert.Equal((true, "close"), (state.CoHostMayAir, state.ShownFrame));
+        Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss"), state.Asks);
     }
 
     [Fact]

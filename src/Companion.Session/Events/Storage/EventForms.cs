@@ -92,6 +92,7 @@ internal static class EventForms
             "frame-shown",
             (shown, body) => body["scene"] = shown.Scene,
             (at, body) => new(at, body.TextOrNull("scene"))),
+        .. AskEventForms.All,
     ];
 
     private static void WriteMark(JsonObject body, CellSet cells, Digit digit, bool isSet)

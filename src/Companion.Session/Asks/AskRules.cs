@@ -1,0 +1,13 @@
+using Companion.Session.Asks.Delays;
+
+namespace Companion.Session.Asks;
+
+/// <summary>What the presenter has set about viewers while the show runs.</summary>
+/// <param name="Limits">How far viewers may go, or null for what the settings say.</param>
+/// <param name="Delay">How far they are behind, or null for what the settings say.</param>
+/// <param name="Code">The code that the overlay shows to measure the delay, or null.</param>
+public sealed record AskRules(AskLimits? Limits, Delay? Delay, string? Code)
+{
+    /// <summary>All as the settings say, no code shown.</summary>
+    public static AskRules AsSet { get; } = new(null, null, null);
+}

@@ -1,0 +1,19 @@
+using Companion.Session.Asks;
+using Companion.Session.Asks.Delays;
+
+namespace Companion.Session.Commands;
+
+/// <summary>Set how far viewers may go.</summary>
+/// <param name="Limits">How far.</param>
+public sealed record LimitAsks(AskLimits Limits) : Command;
+
+/// <summary>Set how far viewers are behind.</summary>
+/// <param name="Delay">0 to 60 seconds, with the quickest and the slowest viewer's.</param>
+public sealed record SetDelay(Delay Delay) : Command;
+
+/// <summary>Show a code on the overlay, by which viewers let the delay be measured.</summary>
+/// <param name="Code">Three to eight lower case letters.</param>
+public sealed record ShowDelayCode(string Code) : Command;
+
+/// <summary>Take the code off the overlay.</summary>
+public sealed record HideDelayCode : Command;
