@@ -171,7 +171,7 @@ export interface OverlayPushes {
   Stage: (view: StageView) => void;
 }
 
-/** What a panel may ask for at `/hubs/desk`. Co-hosts are refused the entries. */
+/** What a panel may ask for at `/hubs/presenter` or `/hubs/desk`. Co-hosts are refused the entries. */
 export interface DeskMethods {
   LoadPuzzle: (grid: string, title: string, setter: string, link: string) => Reply;
   PlaceDigit: (cell: CellName, digit: number) => Reply;

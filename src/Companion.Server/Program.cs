@@ -22,7 +22,7 @@ internal static class Program
     {
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory, WebRootPath = "wwwroot" });
         builder.Services.AddSingleton(folder).AddSingleton(settings).AddSingleton(TimeProvider.System);
-        builder.AddListener(settings);
+        builder.AddListener(folder, settings);
         builder.Services.AddLog();
         builder.Services.AddAccess();
         builder.Services.AddLive();

@@ -32,7 +32,8 @@ export class Door {
 
   #enter(key: string): Promise<Response> {
     const headers = { 'content-type': 'application/json' };
-    return this.#post('/enter', { method: 'POST', headers, body: JSON.stringify({ key }) });
+    const [hub] = this.#hub.split('?');
+    return this.#post('/enter', { method: 'POST', headers, body: JSON.stringify({ key, hub }) });
   }
 
   /** A browser hides why a socket was refused, but not why this was. */

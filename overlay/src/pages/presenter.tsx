@@ -1,6 +1,7 @@
 import 'virtual:palette/panel.css';
 import { render } from 'preact';
 import { DeskCalls } from '../connection/deskCalls.ts';
+import { deskHubOf } from '../connection/deskHub.ts';
 import { connectPage } from '../connection/page.ts';
 import { Views } from '../connection/views.ts';
 import { DeskPage } from '../desk/DeskPage.tsx';
@@ -13,7 +14,7 @@ import type { DeskView, NextView } from '../wire.ts';
 const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
 
 takeTheme(window.location, document.documentElement);
-const { hub, line } = connectPage('/hubs/desk');
+const { hub, line } = connectPage(deskHubOf(window.location.pathname));
 const views = new Views(hub);
 const calls = new DeskCalls(hub);
 const signs = { state: line.state, refusal: line.refusal, waiting: calls.waiting };

@@ -22,8 +22,15 @@ test('a key is changed into a cookie at the door', async () => {
   expect(door.isShut).toBe(true);
 
   expect(await door.knock()).toEqual({ kind: 'open' });
-  expect(asked).toEqual(['POST /enter {"key":"secret"}']);
+  expect(asked).toEqual(['POST /enter {"key":"secret","hub":"/hubs/desk"}']);
   expect(door.isShut).toBe(false);
+});
+
+test('the door is told which hub is wanted, without what is asked of the hub', async () => {
+  const { asked, post } = answering(204);
+  await new Door({ key: 'secret', isNew: true }, '/hubs/overlay?page=stage', post).knock();
+
+  expect(asked).toEqual(['POST /enter {"key":"secret","hub":"/hubs/overlay"}']);
 });
 
 test.each([401, 403])('%i is a refusal in the words of the server', async (status) => {

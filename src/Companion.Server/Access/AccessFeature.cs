@@ -17,7 +17,8 @@ internal static class AccessFeature
         services.AddAuthenticationCore(authentication => authentication.DefaultScheme = KeyAuthentication.Name).AddWebEncoders();
         new AuthenticationBuilder(services).AddScheme<AuthenticationSchemeOptions, KeyAuthentication>(KeyAuthentication.Name, null);
         services.AddAuthorizationBuilder()
-            .AddPolicy(Policies.Desk, policy => policy.RequireRole(nameof(AccessRole.Presenter), nameof(AccessRole.CoHost)))
+            .AddPolicy(Policies.Presenter, policy => policy.RequireRole(nameof(AccessRole.Presenter)))
+            .AddPolicy(Policies.CoHost, policy => policy.RequireRole(nameof(AccessRole.CoHost)))
             .AddPolicy(Policies.Overlay, policy => policy.RequireRole(nameof(AccessRole.Overlay)))
             .AddPolicy(Policies.Viewer, policy => policy.RequireRole(nameof(AccessRole.Viewer)));
         // A dozen page sources may start at once; nobody has a use for more.

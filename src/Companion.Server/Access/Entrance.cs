@@ -9,7 +9,10 @@ internal static class Entrance
     /// <summary>The path; also the name of its rate limit.</summary>
     public const string Path = "/enter";
 
-    /// <summary>Maps <c>POST /enter</c>: a good key is answered with 204 and the cookie of its hub.</summary>
+    /// <summary>
+    /// Maps <c>POST /enter</c>: a good key is answered with 204 and the cookie of its hub. A page may name the hub that it wants, and
+    /// is told if its key opens another.
+    /// </summary>
     /// <param name="routes">Where to map it.</param>
     public static void Map(IEndpointRouteBuilder routes) =>
         routes.MapPost(Path, Enter)
@@ -19,21 +22,27 @@ internal static class Entrance
     private static async Task Enter(HttpContext context)
     {
         var sent = await Read(context);
-        if (sent is null || context.RequestServices.GetRequiredService<KeyRing>().Find(sent) is not { } admission)
+        if (sent?.Key is not { } key || context.RequestServices.GetRequiredService<KeyRing>().Find(key) is not { } admission)
         {
             await PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.UnknownKey);
             return;
         }
 
-        KeyCookie.Set(context, admission.Role, sent);
+        if (sent.Hub is { } wanted && wanted != HubPaths.Of(admission.Role))
+        {
+            await PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.OtherKey);
+            return;
+        }
+
+        KeyCookie.Set(context, admission.Role, key);
         context.Response.StatusCode = StatusCodes.Status204NoContent;
     }
 
-    private static async Task<string?> Read(HttpContext context)
+    private static async Task<Entry?> Read(HttpContext context)
     {
         try
         {
-            return (await context.Request.ReadFromJsonAsync<Entry>(context.RequestAborted))?.Key;
+            return await context.Request.ReadFromJsonAsync<Entry>(context.RequestAborted);
         }
         catch (Exception fault) when (fault is JsonException or InvalidOperationException or BadHttpRequestException)
         {
@@ -41,5 +50,5 @@ internal static class Entrance
         }
     }
 
-    private sealed record Entry(string? Key);
+    private sealed record Entry(string? Key, string? Hub);
 }

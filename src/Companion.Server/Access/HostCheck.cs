@@ -4,7 +4,7 @@ using Companion.Server.Settings;
 namespace Companion.Server.Access;
 
 /// <summary>
-/// Answers only to loopback names and to those in the settings: otherwise a page of another site whose name was pointed at this
+/// Answers only to loopback names and to the names and the address in the settings: otherwise a page of another site whose name was pointed at this
 /// machine could read everything.
 /// </summary>
 /// <param name="next">What comes after.</param>
@@ -19,5 +19,6 @@ internal sealed class HostCheck(RequestDelegate next, ServerSettings settings)
     private bool IsOurs(string host) =>
         string.Equals(host, "localhost", StringComparison.OrdinalIgnoreCase)
         || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address))
-        || settings.Hosts.Contains(host, StringComparer.OrdinalIgnoreCase);
+        || settings.Hosts.Contains(host, StringComparer.OrdinalIgnoreCase)
+        || (settings.IsOpenToOthers && host.Trim('[', ']') == settings.Listen);
 }

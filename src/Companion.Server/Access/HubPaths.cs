@@ -1,12 +1,17 @@
+using System.Collections.Immutable;
+
 namespace Companion.Server.Access;
 
-/// <summary>Where the hubs are, and which of them a role's key opens.</summary>
+/// <summary>Where the hubs are. Each role that has rights of its own has a path of its own, to which its cookie alone is sent.</summary>
 internal static class HubPaths
 {
     /// <summary>Where all hubs are.</summary>
     public const string All = "/hubs";
 
-    /// <summary>The hub of the presenter and the co-hosts.</summary>
+    /// <summary>The desk's hub for the presenter.</summary>
+    public const string Presenter = "/hubs/presenter";
+
+    /// <summary>The desk's hub for the co-hosts.</summary>
     public const string Desk = "/hubs/desk";
 
     /// <summary>The hub of the overlay and the stage.</summary>
@@ -15,11 +20,15 @@ internal static class HubPaths
     /// <summary>The audience's hub.</summary>
     public const string Audience = "/hubs/audience";
 
+    /// <summary>All of them, in the order of the roles that open them.</summary>
+    public static ImmutableArray<string> Each { get; } = [Presenter, Desk, Overlay, Audience];
+
     /// <summary>The hub that a role's key opens.</summary>
     /// <param name="role">Whose key.</param>
     public static string Of(AccessRole role) => role switch
     {
-        AccessRole.Presenter or AccessRole.CoHost => Desk,
+        AccessRole.Presenter => Presenter,
+        AccessRole.CoHost => Desk,
         AccessRole.Overlay => Overlay,
         AccessRole.Viewer => Audience,
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "There is no such role."),

@@ -1,8 +1,10 @@
+using System.Globalization;
+
 namespace Companion.Server.Access;
 
 /// <summary>
 /// The cookie that carries a key to its hub, since a page can set no header on a WebSocket. No script can read it, and no other
-/// site's page can have it sent.
+/// site's page can have it sent. Each role's hub has its own, so that pages of several roles can be open in one browser.
 /// </summary>
 internal static class KeyCookie
 {
@@ -10,7 +12,7 @@ internal static class KeyCookie
     /// <param name="hub">The hub's path.</param>
     /// <param name="host">The address that the page was opened by.</param>
     public static string NameFor(PathString hub, HostString host) =>
-        $"companion-{hub.Value!.Split('/')[^1]}-{host.Port ?? 80}";
+        $"companion-{hub.Value!.Split('/')[^1]}-{host.Port?.ToString(CultureInfo.InvariantCulture) ?? "usual"}";
 
     /// <summary>Puts a good key into the cookie of its hub, until the browser closes.</summary>
     /// <param name="context">The request that brought the key.</param>
@@ -25,7 +27,7 @@ internal static class KeyCookie
             IsEssential = true,
             Path = hub,
             SameSite = SameSiteMode.Strict,
-            Secure = context.Request.IsHttps,
+            Secure = IsSecure(context.Request),
         });
     }
 
@@ -33,7 +35,7 @@ internal static class KeyCookie
     /// <param name="request">A request to a hub.</param>
     public static string? Of(HttpRequest request)
     {
-        foreach (var hub in new[] { HubPaths.Desk, HubPaths.Overlay, HubPaths.Audience })
+        foreach (var hub in HubPaths.Each)
         {
             if (request.Path.StartsWithSegments(hub))
                 return request.Cookies[NameFor(hub, request.Host)];
@@ -41,4 +43,8 @@ internal static class KeyCookie
 
         return null;
     }
+
+    // The page's own address counts too: a proxy may have ended TLS on the way.
+    private static bool IsSecure(HttpRequest request) =>
+        request.IsHttps || request.Headers.Origin.ToString().StartsWith("https://", StringComparison.OrdinalIgnoreCase);
 }

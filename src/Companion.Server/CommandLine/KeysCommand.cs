@@ -57,7 +57,7 @@ internal static class KeysCommand
         var settings = SettingsFeature.Read(folder, port);
         var file = new KeyFile(folder);
         var keys = renewed.Length > 0 ? file.Renew(renewed) : file.Load();
-        output.WriteLine(PageLinks.Lines($"http://localhost:{settings.Port}", role => keys[role]));
+        output.WriteLine(new PageLinks(settings, role => keys[role]).Lines($"http://localhost:{settings.Port}", settings.Tls.Port));
         return ExitCode.Fine;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Net.Sockets;
 using Companion.Server.Access;
 using Companion.Server.Data;
 using Companion.Server.Pages;
@@ -32,9 +33,10 @@ internal static class ServeCommand
         await using var app = Program.Build(folder, settings);
         await Start(app, settings);
 
-        var address = settings.Port == 0 ? app.Urls.Single() : $"http://localhost:{settings.Port}";
+        var address = settings.Port == 0 ? Bound(app, Uri.UriSchemeHttp)! : $"http://localhost:{settings.Port}";
+        var links = new PageLinks(settings, role => app.Services.GetRequiredService<KeyRing>()[role]);
         await output.WriteLineAsync($"The companion runs at {address} (Ctrl+C stops it).");
-        await output.WriteLineAsync(PageLinks.Lines(address, role => app.Services.GetRequiredService<KeyRing>()[role]));
+        await output.WriteLineAsync(links.Lines(address, Bound(app, Uri.UriSchemeHttps) is { } others ? new Uri(others).Port : 0));
         if (!Page.AreBuilt(app.Environment.WebRootFileProvider))
             await output.WriteLineAsync("The pages were not built into this program: build it again without SkipClient.");
         if (folder.IsOpenToOthers)
@@ -42,6 +44,9 @@ internal static class ServeCommand
         await app.WaitForShutdownAsync();
         return ExitCode.Fine;
     }
+
+    private static string? Bound(WebApplication app, string scheme) =>
+        app.Urls.FirstOrDefault(url => url.StartsWith(scheme + "://", StringComparison.Ordinal));
 
     private static async Task Start(WebApplication app, ServerSettings settings)
     {
@@ -52,7 +57,14 @@ internal static class ServeCommand
         catch (IOException taken) when (taken.InnerException is AddressInUseException)
         {
             throw new PlainException(
-                $"Port {settings.Port} is taken by another program: stop that one, or choose another port with --port.", taken);
+                settings.IsOpenToOthers
+                    ? $"Port {settings.Port} or, for other machines, {settings.Tls.Port} is taken by another program: stop that one, or choose others in companion.json."
+                    : $"Port {settings.Port} is taken by another program: stop that one, or choose another port with --port.",
+                taken);
+        }
+        catch (SocketException nowhere) when (nowhere.SocketErrorCode == SocketError.AddressNotAvailable)
+        {
+            throw new PlainException($"This machine has no address {settings.Listen}: change listen in companion.json.", nowhere);
         }
     }
 }

@@ -38,7 +38,9 @@ internal static class LiveFeature
     public static void MapLive(this WebApplication app)
     {
         // A key held down repeats some 30 times a second, at 60 bytes each.
-        app.MapHub<DeskHub>(HubPaths.Desk, Policies.Desk, new(BytesPerSecond: 16 * 1024, Burst: 64 * 1024), TimeSpan.FromSeconds(2));
+        var writing = new TrafficLimit(BytesPerSecond: 16 * 1024, Burst: 64 * 1024);
+        app.MapHub<DeskHub>(HubPaths.Presenter, Policies.Presenter, writing, TimeSpan.FromSeconds(2));
+        app.MapHub<DeskHub>(HubPaths.Desk, Policies.CoHost, writing, TimeSpan.FromSeconds(2));
         app.MapHub<OverlayHub>(HubPaths.Overlay, Policies.Overlay, new(BytesPerSecond: 256, Burst: 4096), TimeSpan.FromSeconds(1));
         app.MapHub<AudienceHub>(HubPaths.Audience, Policies.Viewer, new(BytesPerSecond: 256, Burst: 4096), TimeSpan.FromSeconds(1));
     }

@@ -18,6 +18,8 @@ internal static class SettingsFeature
                 .AddJsonFile(folder.Settings, optional: true)
                 .AddEnvironmentVariables("COMPANION_")
                 .Build();
+            if (configuration["tls:password"] is not null)
+                throw new PlainException($"A password does not stand among the settings: put it into {TlsSettings.PasswordVariable} or a passwordFile.");
             var settings = configuration.Get<ServerSettings>() ?? new();
             settings = port is { } asked ? settings with { Port = asked } : settings;
             var faults = settings.Faults().ToList();

@@ -17,7 +17,7 @@ public sealed class EntranceTests : IAsyncLifetime
     }
 
     [Theory]
-    [InlineData(AccessRole.Presenter, "desk")]
+    [InlineData(AccessRole.Presenter, "presenter")]
     [InlineData(AccessRole.CoHost, "desk")]
     [InlineData(AccessRole.Overlay, "overlay")]
     [InlineData(AccessRole.Viewer, "audience")]
@@ -39,6 +39,44 @@ public sealed class EntranceTests : IAsyncLifetime
 
         Assert.Equal(HttpStatusCode.OK, await Negotiate(HubPaths.Overlay));
         Assert.Equal(HttpStatusCode.Unauthorized, await Negotiate(HubPaths.Desk));
+    }
+
+    [Fact]
+    public async Task The_presenters_page_and_a_co_hosts_page_keep_their_keys_apart_in_one_browser()
+    {
+        foreach (var role in new[] { AccessRole.Presenter, AccessRole.CoHost, AccessRole.Presenter })
+        {
+            using var entered = await Enter(new { key = _companion.Keys[role].Reveal(), hub = HubPaths.Of(role) });
+            Assert.Equal(HttpStatusCode.NoContent, entered.StatusCode);
+        }
+
+        Assert.Equal(HttpStatusCode.OK, await Negotiate(HubPaths.Desk));
+        Assert.Equal(HttpStatusCode.OK, await Negotiate(HubPaths.Presenter));
+    }
+
+    [Fact]
+    public async Task A_key_of_another_page_is_refused_at_once_and_opens_nothing()
+    {
+        using var answer = await Enter(new { key = _companion.Keys[AccessRole.Presenter].Reveal(), hub = HubPaths.Desk });
+
+        Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
+        await IsPlain(Sentences.OtherKey, answer);
+        Assert.False(answer.Headers.Contains("Set-Cookie"));
+    }
+
+    [Theory]
+    [InlineData("https://companion.example", true)]
+    [InlineData("http://companion.example", false)]
+    public async Task Behind_a_proxy_that_ends_tls_the_cookie_is_still_sent_by_tls_alone(string origin, bool isSecure)
+    {
+        await using var companion = await RunningCompanion.Start(settings: new() { Port = 0, Hosts = ["companion.example"] });
+        using var browser = new HttpClient { BaseAddress = companion.Address };
+        browser.DefaultRequestHeaders.Host = "companion.example";
+        browser.DefaultRequestHeaders.Add("Origin", origin);
+        using var answer = await browser.PostAsJsonAsync(
+            new Uri(Entrance.Path, UriKind.Relative), new { key = companion.Keys[AccessRole.CoHost].Reveal() }, Stop);
+
+        Assert.Equal(isSecure, Assert.Single(answer.Headers.GetValues("Set-Cookie")).Contains("; secure;", StringComparison.Ordinal));
     }
 
     [Theory]

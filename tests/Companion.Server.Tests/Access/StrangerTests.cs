@@ -26,6 +26,7 @@ public sealed class StrangerTests(CompanionFixture fixture) : IClassFixture<Comp
         { "POST", "/hubs/overlay/negotiate?negotiateVersion=1", null, "http://evil.example", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "GET", "/hubs/audience", null, null, HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "POST", "/hubs/desk/negotiate?negotiateVersion=1", null, "own", HttpStatusCode.Unauthorized, Sentences.NoKey },
+        { "POST", "/hubs/presenter/negotiate?negotiateVersion=1", null, "own", HttpStatusCode.Unauthorized, Sentences.NoKey },
     };
 
     [Theory]
@@ -58,7 +59,7 @@ public sealed class StrangerTests(CompanionFixture fixture) : IClassFixture<Comp
         if (origin is not null)
             socket.Options.SetRequestHeader("Origin", origin == "own" ? $"http://{authority}" : origin);
         var connecting = socket.ConnectAsync(
-            new UriBuilder(_companion.Address) { Scheme = "ws", Path = HubPaths.Desk }.Uri, TestContext.Current.CancellationToken);
+            new UriBuilder(_companion.Address) { Scheme = "ws", Path = HubPaths.Presenter }.Uri, TestContext.Current.CancellationToken);
 
         if (opens)
             await connecting;
@@ -71,7 +72,7 @@ public sealed class StrangerTests(CompanionFixture fixture) : IClassFixture<Comp
         get
         {
             var table = new TheoryData<string, AccessRole, HttpStatusCode>();
-            foreach (var hub in new[] { HubPaths.Desk, HubPaths.Overlay, HubPaths.Audience })
+            foreach (var hub in HubPaths.Each)
             {
                 foreach (var role in Enum.GetValues<AccessRole>())
                     table.Add(hub, role, HubPaths.Of(role) == hub ? HttpStatusCode.OK : HttpStatusCode.Forbidden);

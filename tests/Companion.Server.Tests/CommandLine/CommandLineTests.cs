@@ -55,6 +55,20 @@ public sealed class CommandLineTests : IDisposable
     }
 
     [Fact]
+    public async Task Links_for_other_machines_name_the_host_and_go_by_tls()
+    {
+        var settings = """{ "listen": "0.0.0.0", "hosts": ["studio.example"], "tls": { "port": 5999, "certificate": "studio.pem" } }""";
+        await File.WriteAllTextAsync(_folder.In("companion.json"), settings, TestContext.Current.CancellationToken);
+        var (code, output, _) = await Cli.Run("keys", "--data", _folder.Path);
+
+        Assert.Equal(0, code);
+        var others = output.Split("From other machines:")[1];
+        Assert.Matches(@"https://studio\.example:5999/desk#k=[A-Za-z0-9_-]{43} ", others);
+        Assert.DoesNotContain("http://", others, StringComparison.Ordinal);
+        Assert.Matches(@"http://localhost:5170/presenter#k=[A-Za-z0-9_-]{43} ", output);
+    }
+
+    [Fact]
     public async Task One_key_can_be_renewed()
     {
         var (_, before, _) = await Cli.Run("keys", "--data", _folder.Path);
@@ -79,6 +93,13 @@ public sealed class CommandLineTests : IDisposable
     [Theory]
     [InlineData("{ \"port\": 70000 }", "The port is a number from 0 to 65535 and not 70000: change it.")]
     [InlineData("{ \"wordsPerMinute\": 10, \"audiencePushesPerSecond\": 0 }", "wordsPerMinute is 110 to 180 and not 10: change it. audiencePushesPerSecond is 1 to 10 and not 0: change it.")]
+    [InlineData("{ \"listen\": \"192.168.0.7\" }", "Other machines are answered by TLS alone: name a certificate under tls, or take listen out.")]
+    [InlineData("{ \"listen\": \"0.0.0.0\", \"tls\": { \"certificate\": \"studio.pem\" } }", "With 0.0.0.0 the links for other machines need a name: add the name of this machine to hosts.")]
+    [InlineData("{ \"listen\": \"studio\", \"tls\": { \"certificate\": \"studio.pem\" } }", "listen is an address of this machine such as 192.168.0.7, or 0.0.0.0 for all, and not 'studio': change it.")]
+    [InlineData("{ \"tls\": { \"certificate\": \"studio.pem\" } }", "tls names a certificate, but nobody is listened to: name this machine's address as listen, or take tls out.")]
+    [InlineData("{ \"tls\": { \"port\": 65536 } }", "The port of tls is a number from 0 to 65535 and not 65536: change it.")]
+    [InlineData("{ \"tls\": { \"password\": \"secret\" } }", "A password does not stand among the settings: put it into COMPANION_TLS_PASSWORD or a passwordFile.")]
+    [InlineData("{ \"listen\": \"127.0.0.2\", \"tls\": { \"certificate\": \"no.pem\" } }", "The certificate ")]
     [InlineData("{ \"port\": \"many\" }", "The settings cannot be read:")]
     [InlineData("{ port", "The settings cannot be read:")]
     public async Task Settings_that_cannot_be_used_are_said_plainly(string settings, string sentence)

@@ -20,7 +20,7 @@ public sealed class StalledPageTests
         await using var presenter = await companion.OpenDesk();
         await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
         await using var stage = await companion.OpenStage();
-        using var stalledDesk = await Stall(companion, HubPaths.Desk, AccessRole.Presenter);
+        using var stalledDesk = await Stall(companion, HubPaths.Presenter, AccessRole.Presenter);
         using var stalledStage = await Stall(companion, HubPaths.Overlay + "?page=stage", AccessRole.Overlay);
 
         // Until the buffers on the way are full and both are cut off. Every entry is answered and shown meanwhile.

@@ -16,7 +16,7 @@ public sealed class KillTests
         for (var life = 0; life < 6; life++)
         {
             await using var companion = await CompanionProcess.Serve(folder.Path);
-            await using var page = await OpenPage.Open(companion.Address, HubPaths.Desk, companion.PresenterKey);
+            await using var page = await OpenPage.Open(companion.Address, HubPaths.Presenter, companion.PresenterKey);
             var found = (await page.Sees("Desk", acknowledged)).GetProperty("sequence").GetInt64();
             // One more may have been kept than could be acknowledged.
             Assert.InRange(found, acknowledged, acknowledged + 1);
@@ -25,7 +25,7 @@ public sealed class KillTests
         }
 
         await using var last = await CompanionProcess.Serve(folder.Path);
-        await using var panel = await OpenPage.Open(last.Address, HubPaths.Desk, last.PresenterKey);
+        await using var panel = await OpenPage.Open(last.Address, HubPaths.Presenter, last.PresenterKey);
         var view = await panel.Sees("Desk", acknowledged);
         var undo = view.GetProperty("undo").GetString();
         Assert.NotNull(undo);

@@ -16,7 +16,10 @@ internal sealed class RunningCompanion : IAsyncDisposable
 
     private RunningCompanion(WebApplication app, IDisposable? folder) => (_app, _folder) = (app, folder);
 
-    public Uri Address => new(_app.Urls.Single());
+    public Uri Address => new(_app.Urls.Single(url => url.StartsWith("http:", StringComparison.Ordinal)));
+
+    /// <summary>Where other machines reach it.</summary>
+    public Uri AddressForOthers => new(_app.Urls.Single(url => url.StartsWith("https:", StringComparison.Ordinal)));
 
     public KeyRing Keys => _app.Services.GetRequiredService<KeyRing>();
 
@@ -26,10 +29,11 @@ internal sealed class RunningCompanion : IAsyncDisposable
     public IEnumerable<IHubProtocol> Protocols => _app.Services.GetServices<IHubProtocol>();
 
     /// <summary>Starts on a folder that stays, or on one that goes with the server.</summary>
-    public static async Task<RunningCompanion> Start(string? folder = null, Action<WebApplicationBuilder>? adjust = null)
+    public static async Task<RunningCompanion> Start(
+        string? folder = null, Action<WebApplicationBuilder>? adjust = null, ServerSettings? settings = null)
     {
         var own = folder is null ? new TemporaryFolder() : null;
-        var app = Program.Build(DataFolder.Open(folder ?? own!.Path), new ServerSettings { Port = 0 }, adjust);
+        var app = Program.Build(DataFolder.Open(folder ?? own!.Path), settings ?? new ServerSettings { Port = 0 }, adjust);
         await app.StartAsync(TestContext.Current.CancellationToken);
         return new(app, own);
     }
@@ -44,7 +48,7 @@ internal sealed class RunningCompanion : IAsyncDisposable
 
     /// <summary>A panel of a role, connected.</summary>
     public Task<OpenPage> OpenDesk(AccessRole role = AccessRole.Presenter, bool speaksMessagePack = false) =>
-        OpenPage.Open(this, HubPaths.Desk, role, speaksMessagePack);
+        OpenPage.Open(this, HubPaths.Of(role), role, speaksMessagePack);
 
     /// <summary>An overlay page of a scene, connected.</summary>
     public Task<OpenPage> OpenOverlay(string scene = "main", bool speaksMessagePack = false) =>
