@@ -21,6 +21,8 @@ internal sealed class HeldScanner : IScanner, IDisposable
         try
         {
             _released.Wait(cancel);
+            // Who is released and cancelled at once may have heard of the release alone.
+            cancel.ThrowIfCancellationRequested();
             return new LadderScanner(Ladder.Standard).Scan(state, previous, cancel);
         }
         catch (OperationCanceledException)
