@@ -18,6 +18,7 @@ internal static class Program
     /// <param name="folder">The presenter's data.</param>
     /// <param name="settings">The settings.</param>
     /// <param name="adjust">Changes to the parts, as tests make them; null for none.</param>
+    /// <exception cref="PlainException">A file that it needs cannot be used.</exception>
     public static WebApplication Build(DataFolder folder, ServerSettings settings, Action<WebApplicationBuilder>? adjust = null)
     {
         var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory, WebRootPath = "wwwroot" });
@@ -25,7 +26,7 @@ internal static class Program
         builder.AddListener(folder, settings);
         builder.Services.AddLog();
         builder.Services.AddAccess();
-        builder.Services.AddLive();
+        builder.Services.AddLive(LadderFile.Read(folder));
         adjust?.Invoke(builder);
 
         var app = builder.Build();

@@ -12,32 +12,39 @@ internal static class Puzzles
 {
     private const string FileName = "seventeen-clue.txt";
 
-    private static readonly string[] Lines = FindFile() is { } file ? File.ReadAllLines(file) : Generate();
+    private static readonly string[] Seventeen = Lines(FileName) ?? Generate();
 
     /// <summary>Which of the two it is, in one sentence.</summary>
-    internal static string Description => FindFile() is null
-        ? $"shared/data/{FileName} is absent: measured on {Lines.Length} minimal puzzles of our own generator instead."
-        : $"Measured on {FileName}, {Lines.Length} puzzles.";
+    internal static string Description => Lines(FileName) is null
+        ? $"shared/data/{FileName} is absent: measured on {Seventeen.Length} minimal puzzles of our own generator instead."
+        : $"Measured on {FileName}, {Seventeen.Length} puzzles.";
 
     /// <summary>Puzzles from all over the list, evenly spaced, as 81 characters each.</summary>
-    internal static string[] Sample(int count)
-    {
-        count = Math.Min(count, Lines.Length);
-        return [.. Enumerable.Range(0, count).Select(i => Lines[(long)i * Lines.Length / count])];
-    }
+    internal static string[] Sample(int count) => Sample(Seventeen, count);
+
+    /// <summary>Puzzles from all over another list of the open data, evenly spaced; none where the list is absent.</summary>
+    internal static string[] Sample(string fileName, int count) => Sample(Lines(fileName) ?? [], count);
 
     /// <summary>Every board on the solving paths of a sample of puzzles.</summary>
     internal static Board[] BoardsOnPaths(int puzzles) => [.. Sample(puzzles).SelectMany(line => SolvingPath.Boards(Board.Parse(line)))];
+
+    private static string[] Sample(string[] lines, int count)
+    {
+        count = Math.Min(count, lines.Length);
+        return [.. Enumerable.Range(0, count).Select(i => lines[(long)i * lines.Length / count])];
+    }
+
+    private static string[]? Lines(string fileName) => FindFile(fileName) is { } file ? File.ReadAllLines(file) : null;
 
     private static string[] Generate() =>
         [.. Enumerable.Range(0, 2_000).Select(seed => Generator.Make((ulong)seed, new() { Symmetric = false }).Board.ToString())];
 
     // The nearest one on the way up from the program, which BenchmarkDotNet builds into a folder of its own.
-    private static string? FindFile()
+    private static string? FindFile(string fileName)
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {
-            var file = Path.Combine(folder.FullName, "shared", "data", FileName);
+            var file = Path.Combine(folder.FullName, "shared", "data", fileName);
             if (File.Exists(file))
                 return file;
         }

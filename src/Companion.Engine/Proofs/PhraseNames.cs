@@ -60,7 +60,7 @@ internal static class PhraseNames
         ["a-name"] = NoSlot,
         ["explanation"] = NoSlot,
         ["which"] = PatternSlots,
-        ["caption"] = PatternSlots,
+        ["caption"] = [.. PatternSlots, "name"],
         ["why"] = ProofSlots,
     };
 

@@ -17,6 +17,8 @@ public sealed class Phrases
     {
     }
 
+    private Phrases(Phrases other) => _templates = new(other._templates);
+
     /// <summary>Reads a phrase file and validates it against the rules of the ladder.</summary>
     /// <param name="json">The text of the file.</param>
     /// <exception cref="FormatException">
@@ -41,6 +43,23 @@ public sealed class Phrases
         var wanted = PhraseNames.General.Keys.Concat(ofRules);
         faults.AddRange(wanted.Where(name => !phrases._templates.ContainsKey(name)).Select(name => $"'{name}' is missing."));
         return faults.Count == 0 ? phrases : throw new FormatException($"The phrases cannot be used: {string.Join(' ', faults)}");
+    }
+
+    /// <summary>The same phrases with a presenter's own names of rules, as a ladder file may give them.</summary>
+    /// <param name="ladder">The ladder; its rungs with <see cref="Rung.Called"/> count.</param>
+    public Phrases Calling(Ladder ladder)
+    {
+        ArgumentNullException.ThrowIfNull(ladder);
+        var phrases = new Phrases(this);
+        foreach (var rung in ladder.Rungs)
+        {
+            if (rung.Called is not { } called)
+                continue;
+            phrases._templates[Name(rung.Rule.Id, "name")] = Template.Literal(called.Bare);
+            phrases._templates[Name(rung.Rule.Id, "a-name")] = Template.Literal(called.WithArticle);
+        }
+
+        return phrases;
     }
 
     internal Template this[string name] => _templates[name];

@@ -22,6 +22,9 @@ internal sealed class Template
     /// <summary>The text of a template without slots.</summary>
     internal string Text => Fill(ImmutableDictionary<string, Filling>.Empty);
 
+    /// <summary>A template that is this text, whatever stands in it.</summary>
+    internal static Template Literal(string text) => new([new(text, null, default, null, null)]);
+
     /// <summary>Reads a template.</summary>
     /// <exception cref="FormatException">A brace is not matched, or what stands after the colon means nothing.</exception>
     internal static Template Parse(string text)

@@ -86,8 +86,12 @@ public sealed class Wording(Phrases phrases)
         return new(deduction, Pattern.Of(deduction).StandingOn(board), new(Sentence.Capitalize(spoken), written));
     }
 
-    private string Caption(Deduction deduction) =>
-        phrases[deduction.Rule, "caption"].Fill(Slots.Of(Pattern.WithoutConclusion(deduction), _written));
+    private string Caption(Deduction deduction)
+    {
+        var slots = Slots.Of(Pattern.WithoutConclusion(deduction), _written);
+        slots["name"] = Filling.One(NameOf(deduction.Rule));
+        return Sentence.Capitalize(phrases[deduction.Rule, "caption"].Fill(slots));
+    }
 
     private Saying Say(string phrase, string slot, string spoken, string written) => new(
         Sentence.Capitalize(phrases[$"{phrase}.spoken"].Fill(new Dictionary<string, Filling> { [slot] = Filling.One(spoken) })),

@@ -20,15 +20,24 @@ internal static class ScanCommand
             Description = "Candidates that are gone beyond what the digits take out, as in r1c2=3,r4c7=5.",
         };
         var json = new Option<bool>("--json") { Description = "One JSON object instead of text." };
+        var options = new LadderOptions();
         var command = new Command("scan", "Lists every open deduction of a position, easiest first.") { grid, without, json };
-        command.SetAction(asked => Run(
-            asked.GetRequiredValue(grid), asked.GetValue(without), asked.GetValue(json), asked.InvocationConfiguration));
+        options.AddTo(command);
+        command.SetAction(asked =>
+        {
+            var ladder = options.Whole(asked);
+            return Run(
+                BoardText.Read(asked.GetRequiredValue(grid)) with { Removed = ReadCandidates(asked.GetValue(without)) },
+                options.Cut(asked, ladder),
+                ShippedFiles.Wording(ladder),
+                asked.GetValue(json),
+                asked.InvocationConfiguration);
+        });
         return command;
     }
 
-    private static int Run(string grid, string? without, bool json, InvocationConfiguration streams)
+    private static int Run(GridDraft draft, Ladder ladder, Wording wording, bool json, InvocationConfiguration streams)
     {
-        var draft = BoardText.Read(grid) with { Removed = ReadCandidates(without) };
         var reading = Board.Read(draft);
         if (!reading.IsGood)
         {
@@ -37,8 +46,7 @@ internal static class ScanCommand
             return ExitCode.BadPuzzle;
         }
 
-        var found = Ladder.Standard.Scan(reading.Value);
-        var wording = ShippedFiles.Wording();
+        var found = LadderOptions.For(reading.Value, ladder).Scan(reading.Value);
         if (json)
             streams.Output.WriteLine(JsonSerializer.Serialize(ScanResult.Of(reading.Value, found, wording), WireJson.Options));
         else

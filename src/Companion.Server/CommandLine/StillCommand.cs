@@ -23,23 +23,32 @@ internal static class StillCommand
             "--size", "Width and height in pixels; 1280x720 by default.", ImageSize.Read, "a size such as 1280x720, 240 to 8192 each way,");
         var theme = new Option<Theme>("--theme") { Description = "Light or dark; light by default." }.AcceptOnlyFromAmong("light", "dark");
         var output = new Option<string>("--out") { Description = "The PNG file to write.", Required = true, HelpName = "file" };
-        var data = SharedOptions.Data();
+        var options = new LadderOptions();
         var command = new Command("still", "Draws the board, with a deduction on it if one is named, into a PNG file.")
         {
-            grid, deduction, grade, size, theme, output, data,
+            grid, deduction, grade, size, theme, output,
         };
-        command.SetAction(asked => Run(
-            asked.GetValue(grid) is { } text ? StillScene.OfGrid(text) : StillScene.OfSession(asked.GetValue(data)),
-            asked.GetValue(deduction),
-            (Grade)(asked.GetValue(grade) ?? 4),
-            asked.GetValue(size) is { } pixels ? new(pixels.Width, pixels.Height, asked.GetValue(theme)) : new(1280, 720, asked.GetValue(theme)),
-            asked.GetRequiredValue(output),
-            asked.InvocationConfiguration));
+        options.AddTo(command);
+        command.SetAction(asked =>
+        {
+            var ladder = options.Whole(asked);
+            var wording = ShippedFiles.Wording(ladder);
+            return Run(
+                asked.GetValue(grid) is { } text
+                    ? StillScene.OfGrid(text, options.Cut(asked, ladder))
+                    : StillScene.OfSession(options.Data(asked), options.Cut(asked, ladder), wording),
+                asked.GetValue(deduction),
+                (Grade)(asked.GetValue(grade) ?? 4),
+                wording,
+                asked.GetValue(size) is { } pixels ? new(pixels.Width, pixels.Height, asked.GetValue(theme)) : new(1280, 720, asked.GetValue(theme)),
+                asked.GetRequiredValue(output),
+                asked.InvocationConfiguration);
+        });
         return command;
     }
 
     private static int Run(
-        StillScene scene, int? deduction, Grade grade, StillOptions options, string file, InvocationConfiguration streams)
+        StillScene scene, int? deduction, Grade grade, Wording wording, StillOptions options, string file, InvocationConfiguration streams)
     {
         if (scene.Faults.Length > 0)
         {
@@ -48,7 +57,7 @@ internal static class StillCommand
             return ExitCode.BadPuzzle;
         }
 
-        var picture = deduction is { } number ? scene.PictureOf(number, grade, ShippedFiles.Wording()) : scene.OnAir;
+        var picture = deduction is { } number ? scene.PictureOf(number, grade, wording) : scene.OnAir;
         try
         {
             File.WriteAllBytes(file, Still.Png(scene.View!, picture, options));

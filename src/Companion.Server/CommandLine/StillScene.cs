@@ -5,7 +5,6 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Data;
 using Companion.Server.Log;
-using Companion.Server.Settings;
 using Companion.Session;
 using Companion.Session.Boards;
 using Companion.Session.State;
@@ -13,34 +12,37 @@ using Companion.Session.Views;
 
 namespace Companion.Server.CommandLine;
 
-/// <summary>What a still is drawn of: a stage, the board that its deductions are found on, and what is on air there.</summary>
-internal sealed record StillScene(StageView? View, Board? Board, Picture? OnAir, ImmutableArray<string> Faults)
+/// <summary>What a still is drawn of: a stage, the deductions that are open on its board, and what is on air there.</summary>
+internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, Picture? OnAir, ImmutableArray<string> Faults)
 {
     /// <summary>The scene of a position.</summary>
     /// <param name="text">The position, in any layout that <see cref="BoardText.Read"/> takes.</param>
-    public static StillScene OfGrid(string text)
+    /// <param name="ladder">The rules to look with.</param>
+    public static StillScene OfGrid(string text, Ladder ladder)
     {
         var reading = Board.Read(BoardText.Read(text));
         if (reading.Value is not { } board)
-            return new(null, null, null, [.. reading.Faults.Select(fault => fault.Sentence)]);
+            return new(null, null, ladder, null, [.. reading.Faults.Select(fault => fault.Sentence)]);
         var cells = CellSet.All.Select(cell =>
             new StageCell(board.DigitAt(cell), board.Givens.Contains(cell), null, DigitSet.Empty, DigitSet.Empty));
-        return new(new(0, new("", "", ""), [.. cells], null), board, null, []);
+        return new(new(0, new("", "", ""), [.. cells], null), board, LadderOptions.For(board, ladder), null, []);
     }
 
     /// <summary>The scene of the session that a data folder holds.</summary>
     /// <param name="data">The folder, or null for the usual one.</param>
+    /// <param name="ladder">The rules to look with.</param>
+    /// <param name="wording">The words.</param>
     /// <exception cref="PlainException">There is no session.</exception>
-    public static StillScene OfSession(string? data)
+    public static StillScene OfSession(string? data, Ladder ladder, Wording wording)
     {
         var folder = DataFolder.Open(data);
         if (!File.Exists(folder.Events))
             throw new PlainException($"There is no session in {folder.Path}: give a grid, or name the folder with --data.");
         using var log = SqliteEventLog.Open(folder);
         var state = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
-        var view = PublicViews.Stage(state, new Voice(ShippedFiles.Wording()));
+        var view = PublicViews.Stage(state, new Voice(wording));
         var known = KnownBoard.Of(state);
-        return new(view, known.Value, view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : null, []);
+        return new(view, known.Value, ladder.WithoutUniqueness(), view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : null, []);
     }
 
     /// <summary>The picture of one of the open deductions.</summary>
@@ -50,7 +52,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Picture? OnAir,
     /// <exception cref="PlainException">There are not as many.</exception>
     public Picture PictureOf(int number, Grade grade, Wording wording)
     {
-        var open = Board is null ? [] : Ladder.Standard.Scan(Board);
+        var open = Board is null ? [] : Ladder.Scan(Board);
         return number <= open.Count
             ? Drawing.Pictures.PictureOf.Hint(wording.HintsFor(Board!, open[number - 1])[grade])
             : throw new PlainException($"{open.Count} deductions are open and there is no number {number}: 'companion scan' lists them.");

@@ -13,18 +13,27 @@ public sealed record DataFolder(string Path)
     /// <summary>The presenter's own settings, which may be absent.</summary>
     public string Settings => In("companion.json");
 
+    /// <summary>The presenter's own ladder, which may be absent.</summary>
+    public string Ladder => In("ladder.json");
+
     /// <summary>The folder of the program's log files.</summary>
     public string Logs => In("logs");
 
     /// <summary>Whether other users may look into it or write in it, as in a folder that was there before.</summary>
     public bool IsOpenToOthers => OwnerOnly.IsOpenToOthers(Path);
 
+    /// <summary>The folder, be it there or not; null where none is named and the user has no place for one.</summary>
+    /// <param name="path">Where; null for the usual place, as in <see cref="Open"/>.</param>
+    public static DataFolder? Find(string? path) =>
+        (path ?? Usual()) is { } where ? new(System.IO.Path.GetFullPath(where)) : null;
+
     /// <summary>Opens the folder, which is made where it is not there.</summary>
     /// <param name="path">Where; null for <c>companion</c> in the user's local application data folder.</param>
     /// <exception cref="PlainException">It cannot be made.</exception>
     public static DataFolder Open(string? path)
     {
-        var folder = new DataFolder(System.IO.Path.GetFullPath(path ?? Usual()));
+        var folder = Find(path)
+            ?? throw new PlainException("This user has no folder for application data: name a folder with --data.");
         try
         {
             OwnerOnly.MakeFolder(folder.Path);
@@ -55,12 +64,10 @@ public sealed record DataFolder(string Path)
         }
     }
 
-    private static string Usual()
+    private static string? Usual()
     {
         var local = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
-        return local.Length > 0
-            ? System.IO.Path.Combine(local, "companion")
-            : throw new PlainException("This user has no folder for application data: name a folder with --data.");
+        return local.Length > 0 ? System.IO.Path.Combine(local, "companion") : null;
     }
 
     private string In(string name) => System.IO.Path.Combine(Path, name);

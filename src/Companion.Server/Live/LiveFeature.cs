@@ -17,10 +17,12 @@ internal static class LiveFeature
 {
     /// <summary>Adds the session's loop, its scans, the hubs and their pumps.</summary>
     /// <param name="services">Where to.</param>
-    public static IServiceCollection AddLive(this IServiceCollection services)
+    /// <param name="ladder">The rules, with the names that they are called by.</param>
+    public static IServiceCollection AddLive(this IServiceCollection services, Ladder ladder)
     {
-        services.AddSingleton(provider => new Voice(ShippedFiles.Wording(), provider.GetRequiredService<ServerSettings>().SpeakingRate));
-        services.AddSingleton<IScanner>(new LadderScanner(Ladder.Standard)).AddSingleton<LatestScan>();
+        services.AddSingleton(provider =>
+            new Voice(ShippedFiles.Wording(ladder), provider.GetRequiredService<ServerSettings>().SpeakingRate));
+        services.AddSingleton<IScanner>(new LadderScanner(ladder.AtFirst.WithoutUniqueness())).AddSingleton<LatestScan>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();

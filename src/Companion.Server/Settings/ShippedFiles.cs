@@ -1,4 +1,5 @@
 using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
 
 namespace Companion.Server.Settings;
 
@@ -11,14 +12,18 @@ internal static class ShippedFiles
     /// <summary>The puzzle to begin with.</summary>
     public static string Demo => At("demo.json");
 
-    /// <summary>The words for deductions.</summary>
+    /// <summary>The ladder as it ships.</summary>
+    public static string Ladder => At("ladder.json");
+
+    /// <summary>The words for deductions, with the names that the ladder gives its rules.</summary>
+    /// <param name="ladder">The ladder.</param>
     /// <exception cref="PlainException">The file is missing or was broken by a change.</exception>
-    public static Wording Wording()
+    public static Wording Wording(Ladder ladder)
     {
         var path = At("phrases", "en.json");
         try
         {
-            return new(Phrases.Parse(File.ReadAllText(path)));
+            return new(Phrases.Parse(File.ReadAllText(path)).Calling(ladder));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or FormatException)
         {

@@ -43,8 +43,37 @@ public sealed class LadderTests
     public void A_rung_is_the_place_of_a_rule_from_the_easiest_up()
     {
         Assert.Equal(0, Ladder.Standard.RungOf(new("full-house")));
-        Assert.Equal(Ladder.Standard.Rules.Length - 1, Ladder.Standard.RungOf(new("alternating-inference-chain")));
+        Assert.Equal(Ladder.Whole.Rules.Length - 1, Ladder.Whole.RungOf(new("alternating-inference-chain")));
         Assert.Throws<ArgumentException>(() => Ladder.Standard.RungOf(new("no-such-rule")));
+    }
+
+    [Fact]
+    public void A_rung_keeps_its_place_when_others_are_left_out()
+    {
+        var cut = Ladder.Whole.WithoutUniqueness().UpTo(new("swordfish"));
+
+        Assert.Equal(Ladder.Whole.RungOf(new("swordfish")), cut.RungOf(new("swordfish")));
+        Assert.Equal(cut.Rules, cut.Rungs.Select(rung => rung.Rule));
+    }
+
+    [Fact]
+    public void Up_to_a_rule_keeps_that_rule_and_all_that_are_easier()
+    {
+        var cut = Ladder.Whole.UpTo(new("claiming"));
+
+        Assert.Equal("full-house hidden-single naked-single pointing claiming", string.Join(' ', cut.Rules.Select(rule => rule.Id)));
+        Assert.False(cut.Has(new("naked-pair")));
+        Assert.Throws<ArgumentException>(() => cut.UpTo(new("naked-pair")));
+    }
+
+    [Fact]
+    public void Without_a_family_none_of_its_rules_is_left_and_all_others_are()
+    {
+        var whole = ShippedLadder.Ladder;
+        var cut = whole.Without(["fish", "wings", "no such family"]);
+
+        Assert.Equal(whole.Rungs.Where(rung => rung.Family is not ("fish" or "wings")), cut.Rungs);
+        Assert.Equal(whole.Families, cut.Families);
     }
 
     [Fact]

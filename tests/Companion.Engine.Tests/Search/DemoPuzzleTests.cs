@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Companion.Engine.Rules;
 using Companion.Engine.Search;
+using Companion.Engine.Tests.Rules;
 
 namespace Companion.Engine.Tests.Search;
 
@@ -12,7 +13,7 @@ public sealed class DemoPuzzleTests
 
     private static readonly Board Start = Board.Parse(Demo.GetProperty("grid").GetString()!);
 
-    private static int Rung => Ladder.Standard.RungOf(new(Demo.GetProperty("featured").GetString()!));
+    private static Ladder UpToFeatured => ShippedLadder.Ladder.WithoutUniqueness().UpTo(new(Demo.GetProperty("featured").GetString()!));
 
     [Fact]
     public void The_generator_makes_it_again_from_its_seed()
@@ -30,9 +31,10 @@ public sealed class DemoPuzzleTests
     [Fact]
     public void Everything_below_the_featured_rule_gets_stuck_and_with_it_the_puzzle_is_solved()
     {
-        var stuck = Fixpoint.Of(Start, Ladder.Standard.Rules[..Rung]);
+        var rules = UpToFeatured.Rules;
+        var stuck = Fixpoint.Of(Start, rules[..^1]);
 
         Assert.False(stuck.IsFull);
-        Assert.True(Fixpoint.Of(stuck, Ladder.Standard.Rules[..(Rung + 1)]).IsFull);
+        Assert.True(Fixpoint.Of(stuck, rules).IsFull);
     }
 }

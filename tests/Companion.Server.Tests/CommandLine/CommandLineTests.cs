@@ -14,6 +14,8 @@ public sealed class CommandLineTests : IDisposable
         { "--port takes a number from 0 to 65535 and not '65536'.", ["--port", "65536"] },
         { "Required argument 'grid' missing", ["scan"] },
         { "'r1c2' is not a candidate such as r4c7=5.", ["scan", Grids.EssayOne, "--without", "r1c2"] },
+        { "No rule is called 'xyz': name one of ladder.json, such as xy-wing.", ["scan", Grids.EssayOne, "--stop-at", "xyz"] },
+        { "No family of rules is called 'fishes': name 'singles', 'locked candidates', ", ["scan", Grids.EssayOne, "--without-family", "fishes"] },
         { "The file /no/such/file cannot be read", ["check", "/no/such/file"] },
         { "Option '--out' is required.", ["still", Grids.EssayOne] },
         { "--size takes a size such as 1280x720, 240 to 8192 each way, and not '5x5'.", ["still", Grids.EssayOne, "--size", "5x5", "--out", "x.png"] },

@@ -22,6 +22,19 @@ public sealed class ProgramTests
     }
 
     [Fact]
+    public async Task A_ladder_that_cannot_be_used_is_named_with_the_fault()
+    {
+        using var folder = new TemporaryFolder();
+        await File.WriteAllTextAsync(
+            folder.In("ladder.json"), """{ "families": { "fish": 1 }, "rungs": [ ] }""", TestContext.Current.CancellationToken);
+        var (code, output, error) = await CompanionProcess.Run(null, "--port", "0", "--data", folder.Path);
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.StartsWith("The ladder cannot be used: The family 'fish' is either true (on) or false (off). 'full-house' is missing. ", error, StringComparison.Ordinal);
+        Assert.EndsWith($"Correct {folder.In("ladder.json")}.", error.Trim(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_second_one_on_the_same_folder_is_refused_plainly()
     {
         using var folder = new TemporaryFolder();

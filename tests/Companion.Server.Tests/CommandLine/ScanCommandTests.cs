@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Companion.Server.Settings;
+using Companion.Server.Tests.Running;
 
 namespace Companion.Server.Tests.CommandLine;
 
@@ -69,6 +71,47 @@ public sealed class ScanCommandTests
             ],
             error.TrimEnd().Split('\n'));
     }
+
+    [Fact]
+    public async Task A_scan_stops_at_a_rule_and_leaves_families_out()
+    {
+        var (_, all, _) = await Cli.Run("scan", Grids.EssayTwo, "--json");
+        var (_, easy, _) = await Cli.Run("scan", Grids.EssayTwo, "--json", "--stop-at", "naked-triple", "--without-family", "singles");
+        var rules = Rules(easy);
+
+        Assert.Contains("hidden-single", Rules(all));
+        Assert.Contains("alternating-inference-chain", Rules(all));
+        Assert.Contains("pointing", rules);
+        Assert.Subset(["pointing", "claiming", "two-block-claiming", "naked-pair", "hidden-pair", "naked-triple"], rules);
+    }
+
+    [Fact]
+    public async Task Rules_that_assume_one_solution_are_used_where_the_digits_have_just_one()
+    {
+        var (_, one, _) = await Cli.Run("scan", Grids.WithRectangle, "--json");
+        var (_, many, _) = await Cli.Run("scan", Grids.WithUselessRectangle, "--json");
+
+        Assert.Contains(Rules(one), rule => rule.Contains("unique-rectangle", StringComparison.Ordinal));
+        Assert.DoesNotContain(Rules(many), rule => rule.Contains("unique-rectangle", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_ladder_in_the_data_folder_wins_over_the_one_that_ships()
+    {
+        using var folder = new TemporaryFolder();
+        var shipped = await File.ReadAllTextAsync(ShippedFiles.Ladder, TestContext.Current.CancellationToken);
+        var own = shipped.Replace("\"singles\": true", "\"singles\": false", StringComparison.Ordinal);
+        Assert.NotEqual(shipped, own);
+        await File.WriteAllTextAsync(folder.In("ladder.json"), own, TestContext.Current.CancellationToken);
+
+        var (code, output, _) = await Cli.Run("scan", Grids.EssayOne, "--json", "--data", folder.Path);
+
+        Assert.Equal(0, code);
+        Assert.DoesNotContain("naked-single", Rules(output));
+    }
+
+    private static HashSet<string> Rules(string json) => [.. JsonDocument.Parse(json).RootElement.GetProperty("deductions")
+        .EnumerateArray().Select(deduction => deduction.GetProperty("rule").GetString()!)];
 
     private static IEnumerable<string> Names(JsonElement element) => element.EnumerateObject().Select(member => member.Name);
 

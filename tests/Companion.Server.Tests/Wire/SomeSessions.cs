@@ -15,7 +15,7 @@ internal static class SomeSessions
 {
     private static readonly string[] Puzzles = [Grids.EssayOne, Grids.Textbook, Grids.PrologManual, Demo.Load().Grid];
 
-    public static Voice Voice { get; } = new(ShippedFiles.Wording());
+    public static Voice Voice { get; } = new(ShippedFiles.Wording(Engine.Rules.Ladder.Whole));
 
     /// <summary>The session after each step, scanned.</summary>
     public static IEnumerable<Snapshot> Snapshots(int seed, int steps)
