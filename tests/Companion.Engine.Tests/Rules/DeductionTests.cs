@@ -101,7 +101,7 @@ public sealed class DeductionTests(ITestOutputHelper output)
     private static bool MayPaintMore(Deduction deduction) => deduction.Cells[0].Role is Role.FirstColour or Role.SecondColour;
 
     private static IEnumerable<Deduction> SamePatternsOn(Board board, Deduction deduction) =>
-        RuleCheck.Find(Ladder.Whole.Rules[Ladder.Whole.RungOf(deduction.Rule)], board).Where(other =>
+        RuleCheck.Find(Ladder.Whole[deduction.Rule].Rule, board).Where(other =>
             (deduction.Houses - other.Houses).IsEmpty
             && other.Digits == deduction.Digits
             && other.PatternCells.ContainsAll(deduction.PatternCells)

@@ -118,5 +118,5 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
     private static IEnumerable<Board> Boards(int oneOf) =>
         SolvingPath.OwnPositions.Where((_, place) => place % oneOf == 0).Select(position => position.Board);
 
-    private static IRule Rule(string name) => Ladder.Standard.Rules[Ladder.Standard.RungOf(new(name))];
+    private static IRule Rule(string name) => Ladder.Standard[new(name)].Rule;
 }

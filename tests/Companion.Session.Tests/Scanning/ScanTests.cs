@@ -159,7 +159,7 @@ public sealed class ScanTests
         static Command CarryOut(Deduction deduction) => deduction.Places.IsEmpty
             ? new MarkUsed(deduction)
             : new PlaceDigit(deduction.Places.First().Cell, deduction.Places.First().Digit);
-        static bool IsSearched(Found found) => Ladder.Standard.Rules[found.Rung].Effort == Effort.Search;
+        static bool IsSearched(Found found) => Ladder.Standard[found.Deduction.Rule].Rule.Effort == Effort.Search;
     }
 
     [Fact]
