@@ -14,11 +14,10 @@ internal sealed class RandomSession
     private readonly Random _random;
     private readonly PlayedSession _session;
 
-    private RandomSession(int seed)
-    {
-        _random = new(seed);
-        _session = PlayedSession.Of(seed % 2 == 0 ? Puzzles.Easy : Puzzles.Hard);
-    }
+    /// <summary>A player of a session.</summary>
+    /// <param name="seed">The seed.</param>
+    /// <param name="session">The session, with a puzzle loaded.</param>
+    public RandomSession(int seed, PlayedSession session) => (_random, _session) = (new(seed), session);
 
     /// <summary>A session of this many commands after the puzzle is loaded.</summary>
     /// <param name="seed">The seed.</param>
@@ -26,7 +25,7 @@ internal sealed class RandomSession
     /// <param name="afterEach">Looks at the session after each command.</param>
     public static PlayedSession Of(int seed, int commands, Action<PlayedSession>? afterEach = null)
     {
-        var play = new RandomSession(seed);
+        var play = new RandomSession(seed, PlayedSession.Of(seed % 2 == 0 ? Puzzles.Easy : Puzzles.Hard));
         for (var count = 0; count < commands; count++)
         {
             play._session.Try(play.Any());
@@ -36,7 +35,8 @@ internal sealed class RandomSession
         return play._session;
     }
 
-    private Command Any() => _random.Next(100) switch
+    /// <summary>The next command, which may make no sense.</summary>
+    public Command Any() => _random.Next(100) switch
     {
         < 1 => new LoadPuzzle(_random.Next(3) switch { 0 => Puzzles.Easy, 1 => Puzzles.Hard, _ => "no puzzle" }, "", "", ""),
         < 8 => new PlaceDigit(AnyCell(), AnyDigit()),

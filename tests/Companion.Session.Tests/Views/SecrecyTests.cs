@@ -1,6 +1,8 @@
 using System.Reflection;
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Session.Asks.Calls;
+using Companion.Session.Asks.Viewers;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
 using Companion.Session.State;
@@ -16,7 +18,7 @@ public sealed class SecrecyTests
     [
         typeof(Solution), typeof(Puzzle), typeof(Board), typeof(Grid), typeof(SessionState), typeof(Chosen), typeof(Cue),
         typeof(ScanResult), typeof(Found), typeof(Hints), typeof(HintTexts), typeof(DeskCell), typeof(OpenDeduction),
-        typeof(CueView), typeof(WatchNote),
+        typeof(CueView), typeof(WatchNote), typeof(ViewersView), typeof(CellCalls), typeof(ViewerId),
     ];
 
     [Fact]

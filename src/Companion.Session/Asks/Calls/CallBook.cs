@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Companion.Engine;
+using Companion.Session.Asks.Delays;
+using Companion.Session.Asks.Viewers;
+using Companion.Session.State;
+
+namespace Companion.Session.Asks.Calls;
+
+/// <summary>Counts who says to have found what. A viewer's last call of a cell counts.</summary>
+public sealed class CallBook
+{
+    /// <summary>How many calls are kept; what comes beyond them is not counted.</summary>
+    public const int Most = 20_000;
+
+    private readonly Dictionary<Cell, Dictionary<ViewerId, (Digit Digit, DateTimeOffset At)>> _calls = [];
+    private readonly Dictionary<Cell, DateTimeOffset> _placed = [];
+    private int _count;
+    private int _loading;
+    private Solution? _solution;
+
+    /// <summary>Shows the book the presenter's board. Another puzzle begins a new book.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="at">When it was shown.</param>
+    public void Show(SessionState state, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        if (state.Grid.Loading != _loading)
+        {
+            Clear();
+            (_loading, _solution) = (state.Grid.Loading, state.Grid.Puzzle?.Solution);
+        }
+
+        foreach (var placed in state.Grid.Placed)
+        {
+            if (_solution?.Holds(placed) == true)
+                _placed.TryAdd(placed.Cell, at);
+        }
+    }
+
+    /// <summary>Counts a call.</summary>
+    /// <param name="viewer">Who calls.</param>
+    /// <param name="call">What.</param>
+    /// <param name="at">When it came in.</param>
+    public void Count(ViewerId viewer, AskCall call, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(call);
+        if (!_calls.TryGetValue(call.Cell, out var ofCell))
+            _calls.Add(call.Cell, ofCell = []);
+        if (ofCell.TryGetValue(viewer, out var before))
+        {
+            // To say the same again takes nothing away from having said it first.
+            if (before.Digit != call.Digit)
+                ofCell[viewer] = (call.Digit, at);
+        }
+        else if (_count < Most)
+        {
+            _count++;
+            ofCell.Add(viewer, (call.Digit, at));
+        }
+    }
+
+    /// <summary>What was called, cell by cell in reading order.</summary>
+    /// <param name="delay">How far viewers are behind.</param>
+    public ImmutableArray<CellCalls> Cells(Delay delay) =>
+        [.. _calls.Where(calls => calls.Value.Count > 0).OrderBy(calls => calls.Key).Select(calls => Of(calls.Key, [.. calls.Value.Values], delay))];
+
+    /// <summary>Forgets all calls.</summary>
+    public void Clear()
+    {
+        _calls.Clear();
+        _placed.Clear();
+        _count = 0;
+    }
+
+    private CellCalls Of(Cell cell, List<(Digit Digit, DateTimeOffset At)> calls, Delay delay)
+    {
+        var right = calls.Where(call => _solution?.Holds(new(cell, call.Digit)) == true).Select(call => call.At).ToList();
+        if (right.Count == 0 || !_placed.TryGetValue(cell, out var placed))
+            return new(cell, calls.Count, right.Count, null, null);
+        var first = right.Min();
+        return new(cell, calls.Count, right.Count, CallTiming.Of(placed, first, delay), (placed - first).TotalSeconds);
+    }
+}

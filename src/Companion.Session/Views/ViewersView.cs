@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using Companion.Session.Asks;
+using Companion.Session.Asks.Calls;
+using Companion.Session.Asks.Delays;
+
+namespace Companion.Session.Views;
+
+/// <summary>What the presenter and the co-hosts see of the viewers: numbers and cells, never who.</summary>
+/// <param name="Limits">How far viewers may go.</param>
+/// <param name="Delay">How far they are behind, as answers take it.</param>
+/// <param name="Code">The code on the overlay, or null.</param>
+/// <param name="Measured">The delay as it was measured with the last code, or null.</param>
+/// <param name="MeasuredViewers">How many viewers it was measured with.</param>
+/// <param name="Answers">How many answers went out since the program started.</param>
+/// <param name="Calls">What viewers say to have found, cell by cell.</param>
+public sealed record ViewersView(
+    AskLimits Limits,
+    Delay Delay,
+    string? Code,
+    Delay? Measured,
+    int MeasuredViewers,
+    long Answers,
+    ImmutableArray<CellCalls> Calls);
