@@ -16,6 +16,12 @@ public sealed record DataFolder(string Path)
     /// <summary>The presenter's own ladder, which may be absent.</summary>
     public string Ladder => In("ladder.json");
 
+    /// <summary>The password of the chat's account or server, which may be absent.</summary>
+    public string ChatPassword => In("chat-password");
+
+    /// <summary>The shared secret of the chat's HTTP way in, which may be absent.</summary>
+    public string ChatSecret => In("chat-secret");
+
     /// <summary>The folder of the program's log files.</summary>
     public string Logs => In("logs");
 

@@ -1,0 +1,45 @@
+using Companion.Server.Data;
+
+namespace Companion.Server.Chat;
+
+/// <summary>
+/// The chat's secrets. Each comes from the environment, or from a file of its own in the data folder that its owner alone can read;
+/// never from <c>companion.json</c>, which may be shown and passed on.
+/// </summary>
+/// <param name="Password">The password of the IRC account or server, or null.</param>
+/// <param name="SharedSecret">What signs the messages of the HTTP way in, or null where that is closed.</param>
+internal sealed record ChatSecrets(Secret? Password, Secret? SharedSecret)
+{
+    // An HMAC is as hard to guess as its key: 32 characters of base64 are 192 bits.
+    private const int LeastSharedSecret = 32;
+
+    /// <summary>Reads the secrets.</summary>
+    /// <param name="folder">The data folder.</param>
+    /// <exception cref="PlainException">A file is open to others or cannot be read, or the shared secret is short.</exception>
+    public static ChatSecrets Read(DataFolder folder)
+    {
+        var shared = Find("COMPANION_CHAT_SECRET", folder.ChatSecret);
+        return shared is null || shared.Reveal().Length >= LeastSharedSecret
+            ? new(Find("COMPANION_CHAT_PASSWORD", folder.ChatPassword), shared)
+            : throw new PlainException(
+                $"The chat's shared secret has at least {LeastSharedSecret} characters: make one with 'openssl rand -base64 32'.");
+    }
+
+    private static Secret? Find(string variable, string file)
+    {
+        if (Environment.GetEnvironmentVariable(variable) is { Length: > 0 } named)
+            return new(named);
+        if (!File.Exists(file))
+            return null;
+        if (OwnerOnly.IsOpenToOthers(file))
+            throw new PlainException($"Other users of this machine can read {file}: close it to them ('chmod 600') and start again.");
+        try
+        {
+            return File.ReadAllText(file).Trim() is { Length: > 0 } text ? new(text) : null;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new PlainException($"The file {file} cannot be read: let its owner read it, or delete it.", failure);
+        }
+    }
+}
