@@ -112,6 +112,12 @@ export interface Scene {
   frame: Frame;
 }
 
+export interface ChatStatus {
+  phase: 'connecting' | 'connected' | 'stopped';
+  /** The same in one plain sentence. */
+  text: string;
+}
+
 export interface DeskView {
   sequence: number;
   role: 'presenter' | 'coHost';
@@ -126,6 +132,8 @@ export interface DeskView {
   coHostMayAir: boolean;
   scenes: Scene[];
   shownFrame: string | null;
+  /** Null where there is no chat. */
+  chat: ChatStatus | null;
 }
 
 export interface NextView {

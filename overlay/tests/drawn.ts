@@ -44,6 +44,7 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     coHostMayAir: false,
     scenes: [],
     shownFrame: null,
+    chat: null,
     ...said,
   };
 }

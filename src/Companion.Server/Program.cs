@@ -1,4 +1,5 @@
 using Companion.Server.Access;
+using Companion.Server.Chat;
 using Companion.Server.CommandLine;
 using Companion.Server.Data;
 using Companion.Server.Live;
@@ -27,6 +28,7 @@ internal static class Program
         builder.Services.AddLog();
         builder.Services.AddAccess();
         builder.Services.AddLive(LadderFile.Read(folder));
+        builder.Services.AddChat(folder, settings);
         adjust?.Invoke(builder);
 
         var app = builder.Build();

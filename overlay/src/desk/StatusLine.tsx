@@ -2,22 +2,24 @@ import { CreditBar } from './CreditBar.tsx';
 import { connectionWords } from './connectionWords.ts';
 import { useDesk } from './context.ts';
 import { KeyHint } from './KeyHint.tsx';
+import { Sign } from './Sign.tsx';
 
-/** The foot of the desk: the connection, and why the last thing asked for was not done. */
+/** The foot of the desk: the connection, the chat, and why the last thing asked for was not done. */
 export function StatusLine() {
   const model = useDesk();
   const { state, refusal, waiting } = model.line;
-  const credit = model.desk.value?.credit;
-  const isUp = state.value === 'connected';
+  const desk = model.desk.value;
   return (
     <footer class="status">
-      <p class={isUp ? 'connection up' : 'connection'} role="status">
-        <svg viewBox="0 0 12 12" aria-hidden="true" focusable="false">
-          <path d={isUp ? 'M2 6.5l3 3 5-7' : 'M2.5 2.5l7 7M9.5 2.5l-7 7'} />
-        </svg>
+      <Sign name="connection" isUp={state.value === 'connected'}>
         {connectionWords(state.value, waiting.value)}
-      </p>
-      {credit && <CreditBar credit={credit} />}
+      </Sign>
+      {desk?.chat && (
+        <Sign name="chat" isUp={desk.chat.phase === 'connected'}>
+          {desk.chat.text}
+        </Sign>
+      )}
+      {desk && <CreditBar credit={desk.credit} />}
       <p class="said" role="status">
         {refusal.value || model.asking.said.value}
       </p>

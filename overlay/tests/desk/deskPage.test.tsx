@@ -283,3 +283,16 @@ test('the state of the connection is said in words', () => {
   expect(connectionWords('reconnecting', 1)).toBe('Reconnecting: 1 entry waits');
   expect(connectionWords('refused', 0)).toBe('Not let in');
 });
+
+test('how the chat is doing stands at the foot, and nothing where there is none', () => {
+  take();
+  expect(page.querySelector('.chat')).toBeNull();
+
+  take({ chat: { phase: 'stopped', text: 'The chat has stopped. Correct the password.' } });
+  expect(at('.chat').textContent).toBe('The chat has stopped. Correct the password.');
+  expect(at('.chat').getAttribute('role')).toBe('status');
+  const cross = at('.chat path').getAttribute('d');
+
+  take({ chat: { phase: 'connected', text: 'The chat is connected: #grid on irc.example.' } });
+  expect(at('.chat path').getAttribute('d')).not.toBe(cross);
+});

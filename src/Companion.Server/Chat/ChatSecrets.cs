@@ -15,19 +15,30 @@ internal sealed record ChatSecrets(Secret? Password, Secret? SharedSecret)
 
     /// <summary>Reads the secrets.</summary>
     /// <param name="folder">The data folder.</param>
-    /// <exception cref="PlainException">A file is open to others or cannot be read, or the shared secret is short.</exception>
-    public static ChatSecrets Read(DataFolder folder)
+    /// <param name="settings">What they are for.</param>
+    /// <param name="environment">The environment; null for the program's own.</param>
+    /// <exception cref="PlainException">
+    /// A file is open to others or cannot be read, the shared secret is short, or the password would go over an open line.
+    /// </exception>
+    public static ChatSecrets Read(DataFolder folder, ChatSettings settings, Func<string, string?>? environment = null)
     {
-        var shared = Find("COMPANION_CHAT_SECRET", folder.ChatSecret);
-        return shared is null || shared.Reveal().Length >= LeastSharedSecret
-            ? new(Find("COMPANION_CHAT_PASSWORD", folder.ChatPassword), shared)
-            : throw new PlainException(
+        var look = environment ?? Environment.GetEnvironmentVariable;
+        var password = Find(look("COMPANION_CHAT_PASSWORD"), folder.ChatPassword);
+        var shared = Find(look("COMPANION_CHAT_SECRET"), folder.ChatSecret);
+        if (shared?.Reveal().Length < LeastSharedSecret)
+        {
+            throw new PlainException(
                 $"The chat's shared secret has at least {LeastSharedSecret} characters: make one with 'openssl rand -base64 32'.");
+        }
+
+        if (password is not null && settings.Irc is { IsOn: true, Tls: false, IsLoopback: false })
+            throw new PlainException("The chat's password goes over TLS only: set chat.irc.tls to true, or take the password away.");
+        return new(password, shared);
     }
 
-    private static Secret? Find(string variable, string file)
+    private static Secret? Find(string? named, string file)
     {
-        if (Environment.GetEnvironmentVariable(variable) is { Length: > 0 } named)
+        if (named is { Length: > 0 })
             return new(named);
         if (!File.Exists(file))
             return null;

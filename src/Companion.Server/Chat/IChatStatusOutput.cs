@@ -3,7 +3,7 @@ namespace Companion.Server.Chat;
 /// <summary>Where the presenter sees how the chat is doing.</summary>
 internal interface IChatStatusOutput
 {
-    /// <summary>Shows the newest status. Never waits.</summary>
+    /// <summary>Shows the newest status.</summary>
     /// <param name="status">The status.</param>
-    void Show(ChatStatus status);
+    ValueTask Show(ChatStatus status);
 }

@@ -1,5 +1,6 @@
 using System.Net;
 using Companion.Engine.Proofs;
+using Companion.Server.Chat;
 
 namespace Companion.Server.Settings;
 
@@ -33,6 +34,9 @@ internal sealed record ServerSettings
     /// <summary>Pushes a second to the audience, 1 to 10; 5 by default.</summary>
     public int AudiencePushesPerSecond { get; init; } = 5;
 
+    /// <summary>The chats; none by default.</summary>
+    public ChatSettings Chat { get; init; } = new();
+
     /// <summary>How fast the presenter speaks.</summary>
     public SpeakingRate SpeakingRate => SpeakingRate.Of(WordsPerMinute);
 
@@ -56,6 +60,8 @@ internal sealed record ServerSettings
             yield return $"wordsPerMinute is {SpeakingRate.Slowest} to {SpeakingRate.Fastest} and not {WordsPerMinute}: change it.";
         if (AudiencePushesPerSecond is < 1 or > 10)
             yield return $"audiencePushesPerSecond is 1 to 10 and not {AudiencePushesPerSecond}: change it.";
+        foreach (var fault in Chat.Faults())
+            yield return fault;
     }
 
     // The keys and all that is written would be open to the whole network otherwise.

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Server.Access;
+using Companion.Server.Chat;
 using Companion.Server.Live.Loop;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -21,6 +22,7 @@ namespace Companion.Server.Wire;
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
 /// <param name="Scenes">The scenes.</param>
 /// <param name="ShownFrame">The scene whose frame is shown.</param>
+/// <param name="Chat">How the chat is doing, or null where there is none.</param>
 public sealed record DeskWire(
     long Sequence,
     AccessRole Role,
@@ -34,7 +36,8 @@ public sealed record DeskWire(
     CueWire? OnAir,
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
-    string? ShownFrame)
+    string? ShownFrame,
+    ChatStatus? Chat)
 {
     internal static DeskWire Of(Snapshot snapshot, AccessRole role, Voice voice)
     {
@@ -53,6 +56,7 @@ public sealed record DeskWire(
             CueWire.Of(view.OnAir, state.OnAir?.Chosen, voice),
             view.CoHostMayAir,
             view.Scenes,
-            view.ShownFrame);
+            view.ShownFrame,
+            snapshot.Chat);
     }
 }

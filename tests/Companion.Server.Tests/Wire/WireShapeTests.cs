@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Companion.Drawing.Pictures;
 using Companion.Engine.Proofs;
 using Companion.Server.Access;
+using Companion.Server.Chat;
 using Companion.Server.Tests.Running;
 using Companion.Server.Wire;
 using Companion.Session.State;
@@ -30,6 +31,7 @@ public sealed class WireShapeTests
         { typeof(Picture), "Picture" },
         { typeof(Engine.Candidate), "CandidateName" },
         { typeof(Reply), "Reply" },
+        { typeof(ChatStatus), "ChatStatus" },
     };
 
     [Theory]

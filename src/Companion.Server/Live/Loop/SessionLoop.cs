@@ -1,5 +1,6 @@
 using System.Threading.Channels;
 using Companion.Server.Access;
+using Companion.Server.Chat;
 using Companion.Server.Log;
 using Companion.Server.Settings;
 using Companion.Server.Wire;
@@ -15,7 +16,8 @@ namespace Companion.Server.Live.Loop;
 /// or that can hang is waited for here but the disk.
 /// </summary>
 internal sealed partial class SessionLoop(
-    IEventLog log, FanOut outputs, LatestScan scans, TimeProvider clock, ILogger<SessionLoop> faults) : BackgroundService
+    IEventLog log, FanOut outputs, LatestScan scans, TimeProvider clock, ILogger<SessionLoop> faults)
+    : BackgroundService, IChatStatusOutput
 {
     // More than any number of hands can ask for at once; beyond it callers wait.
     private readonly Channel<Action> _turns = Channel.CreateBounded<Action>(new BoundedChannelOptions(256) { SingleReader = true });
@@ -53,6 +55,9 @@ internal sealed partial class SessionLoop(
         }
         while (shown != Current);
     }
+
+    /// <inheritdoc/>
+    public ValueTask Show(ChatStatus status) => _turns.Writer.WriteAsync(() => Show(_current with { Chat = status }));
 
     /// <inheritdoc/>
     public override Task StartAsync(CancellationToken cancellationToken)

@@ -1,4 +1,5 @@
 using Companion.Engine.Proofs;
+using Companion.Server.Chat;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -9,6 +10,9 @@ namespace Companion.Server.Live.Loop;
 /// <param name="Scan">The last finished scan, or null. It may be of an older state.</param>
 internal sealed record Snapshot(SessionState State, ScanResult? Scan)
 {
+    /// <summary>How the chat is doing, or null where there is none.</summary>
+    public ChatStatus? Chat { get; init; }
+
     /// <summary>The deduction that a page names: open, or said before and wanted again.</summary>
     /// <param name="id">The deduction's one-line text; may be null.</param>
     /// <exception cref="FormatException">It is open no longer.</exception>
