@@ -42,6 +42,10 @@ internal sealed class Registration(IrcSettings settings, Secret? password)
         "902" or "904" or "905" => Ends(Sentences.WrongAccount, true),
         "906" => Ends(Sentences.SignInBroken, false),
         "464" => Ends(Sentences.WrongPassword, true),
+        // Some servers say only this of a wrong password.
+        "ERROR" when password is not null && message.Last.Contains("password", StringComparison.OrdinalIgnoreCase) =>
+            Ends(Sentences.WrongPassword, true),
+        "ERROR" => Ends(Sentences.Closed, false),
         "465" or "466" => Ends(Sentences.BannedFromServer, true),
         "432" => Ends(Sentences.BadNick, true),
         "433" or "436" or "437" => NextNick(),
