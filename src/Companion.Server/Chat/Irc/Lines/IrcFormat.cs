@@ -5,7 +5,7 @@ namespace Companion.Server.Chat.Irc.Lines;
 /// <summary>Messages as lines, and lines as messages.</summary>
 internal static class IrcFormat
 {
-    /// <summary>Reads a line as forgivingly as is safe: any number of spaces parts its words.</summary>
+    /// <summary>Reads a line as forgivingly as is safe; several spaces part words as one does.</summary>
     /// <param name="line">The line, without CR LF.</param>
     /// <returns>The message, or null where the line holds no command, or what no line can hold.</returns>
     public static IrcMessage? Read(string line)
