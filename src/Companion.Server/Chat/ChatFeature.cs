@@ -14,10 +14,11 @@ internal static class ChatFeature
     /// <param name="services">Where to.</param>
     /// <param name="folder">Where secrets may lie.</param>
     /// <param name="settings">Which chats.</param>
-    /// <exception cref="PlainException">A secret cannot be used.</exception>
+    /// <exception cref="PlainException">A secret or a certificate cannot be used.</exception>
     public static IServiceCollection AddChat(this IServiceCollection services, DataFolder folder, ServerSettings settings)
     {
-        services.AddSingleton(ChatSecrets.Read(folder, settings.Chat)).AddSingleton(settings.Chat).AddSingleton<ChatIntake>();
+        services.AddSingleton(ChatSecrets.Read(folder, settings.Chat)).AddSingleton<ChatIntake>();
+        services.AddSingleton(settings.Chat with { Irc = settings.Chat.Irc.In(folder) });
         services.AddSingleton<IChatStatusOutput>(provider => provider.GetRequiredService<SessionLoop>());
         services.AddSingleton(new Backoff(new Random(RandomNumberGenerator.GetInt32(int.MaxValue))));
         return services.AddSingleton<IrcChat>()

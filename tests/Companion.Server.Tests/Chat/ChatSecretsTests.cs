@@ -1,4 +1,5 @@
 using Companion.Server.Chat;
+using Companion.Server.Chat.Irc;
 using Companion.Server.Data;
 using Companion.Server.Settings;
 using Companion.Server.Tests.Running;
@@ -78,7 +79,6 @@ public sealed class ChatSecretsTests : IDisposable
     [InlineData("""{ "chat": { "irc": { "server": "irc.example", "channel": "#grid", "port": 0 } } }""", "chat.irc.port")]
     [InlineData("""{ "chat": { "irc": { "server": "irc.example", "channel": "#grid", "secondsPerMessage": 0 } } }""", "chat.irc.secondsPerMessage")]
     [InlineData("""{ "chat": { "irc": { "server": "irc.example", "channel": "#grid", "burst": 0 } } }""", "chat.irc.burst")]
-    [InlineData("""{ "chat": { "irc": { "server": "irc.example", "channel": "#grid", "certificate": "/no/such.pem" } } }""", "chat.irc.certificate")]
     public void Settings_that_cannot_work_are_named(string json, string? named)
     {
         File.WriteAllText(Folder.Settings, json);
@@ -87,6 +87,16 @@ public sealed class ChatSecretsTests : IDisposable
             Assert.Equal(json.Contains("irc.example", StringComparison.Ordinal), SettingsFeature.Read(Folder).Chat.Irc.IsOn);
         else
             Assert.Contains(named, Assert.Throws<PlainException>(() => SettingsFeature.Read(Folder)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_certificate_is_looked_for_in_the_data_folder()
+    {
+        IrcSettings settings = new() { Server = "irc.example", Channel = "#grid", Certificate = "irc.pem" };
+
+        Assert.Contains(_temporary.In("irc.pem"), Assert.Throws<PlainException>(() => settings.In(Folder)).Message, StringComparison.Ordinal);
+        File.WriteAllText(_temporary.In("irc.pem"), "");
+        Assert.Equal(_temporary.In("irc.pem"), settings.In(Folder).Certificate);
     }
 
     public void Dispose() => _temporary.Dispose();

@@ -1,4 +1,5 @@
 using System.Net;
+using Companion.Server.Data;
 
 namespace Companion.Server.Chat.Irc;
 
@@ -14,7 +15,10 @@ internal sealed record IrcSettings
     /// <summary>Whether the connection is encrypted, as it is by default.</summary>
     public bool Tls { get; init; } = true;
 
-    /// <summary>A PEM file with the certificate that the server's rests on, where that is none that the system trusts.</summary>
+    /// <summary>
+    /// A PEM file with the certificate that the server's rests on, where that is none that the system trusts. A path that is not
+    /// absolute begins at the data folder.
+    /// </summary>
     public string Certificate { get; init; } = "";
 
     /// <summary>The nick; <c>companion</c> by default.</summary>
@@ -51,12 +55,22 @@ internal sealed record IrcSettings
             yield return "chat.irc.nick is one word that begins with a letter: change it.";
         if (!IsWord(Channel) || Channel[0] is not ('#' or '&') || Channel.Contains(',', StringComparison.Ordinal))
             yield return "chat.irc.channel is one word such as #grid: change it.";
-        if (Certificate.Length > 0 && !File.Exists(Certificate))
-            yield return "chat.irc.certificate names no file: correct it, or leave it empty for the certificates that the system trusts.";
         if (SecondsPerMessage is not (>= 0.01 and <= 60))
             yield return "chat.irc.secondsPerMessage is 0.01 to 60: change it.";
         if (Burst is < 1 or > 100)
             yield return "chat.irc.burst is 1 to 100: change it.";
+    }
+
+    /// <summary>The settings as they hold for a data folder.</summary>
+    /// <param name="folder">Where paths begin that are not absolute.</param>
+    /// <exception cref="PlainException">There is no such certificate.</exception>
+    public IrcSettings In(DataFolder folder)
+    {
+        if (!IsOn || Certificate.Length == 0)
+            return this;
+        var path = Path.Combine(folder.Path, Certificate);
+        return File.Exists(path) ? this with { Certificate = path } : throw new PlainException(
+            $"There is no certificate {path}: correct chat.irc.certificate, or leave it empty for the ones that the system trusts.");
     }
 
     private static bool IsWord(string text) =>

@@ -88,14 +88,14 @@ public sealed class ChannelTests(NgircdFixture fixture) : IClassFixture<NgircdFi
 
         // Five at once and then one every two seconds of a clock that stands; 32 wait, and the others are dropped.
         List<string> answers = [];
-        while (answers.Count < 33)
+        while (answers.Count < 32)
         {
             var next = askers[0].Hears("manybot");
             await chat.Until(() => next.IsCompleted, TimeSpan.FromMilliseconds(500));
             answers.Add(await next);
         }
 
-        Assert.Equal(33, answers.Distinct().Count());
+        Assert.Equal(32, answers.Distinct().Count());
         Assert.Equal(ChatPhase.Connected, chat.Newest.Phase);
         await Task.WhenAll(askers.Select(asker => asker.DisposeAsync().AsTask()));
     }
