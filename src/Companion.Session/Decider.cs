@@ -1,6 +1,7 @@
 using Companion.Session.Air;
 using Companion.Session.Asks;
 using Companion.Session.Commands;
+using Companion.Session.Cues;
 using Companion.Session.Entries;
 using Companion.Session.State;
 
@@ -31,6 +32,14 @@ public static class Decider
             SetDelay set => AskRequests.SetDelay(state, set, now),
             ShowDelayCode show => AskRequests.ShowCode(show, now),
             HideDelayCode => AskRequests.HideCode(state, now),
+            CueText cue => CueRequests.Cue(state, cue, now),
+            RewordCue reword => CueRequests.Reword(state, reword, now),
+            RegradeCue regrade => CueRequests.Regrade(state, regrade, now),
+            MoveCue move => CueRequests.Move(state, move, now),
+            TurnCue turn => CueRequests.Turn(state, turn, now),
+            TakeCue take => CueRequests.Take(state, take, now),
+            RemoveCue remove => CueRequests.Remove(state, remove, now),
+            SweepCues => CueRequests.Sweep(state, now),
             SettleMarks => MarkRequests.Settle(state, now),
             _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),
             PlaceDigit place => DigitRequests.Place(state, place, now),
@@ -41,6 +50,7 @@ public static class Decider
             ToggleStrike toggle => MarkRequests.Strike(state, toggle, now),
             Undo => HistoryRequests.Undo(state, now),
             Redo => HistoryRequests.Redo(state, now),
+            CueDeduction cue => CueRequests.Cue(state, cue, now),
             StandBy standBy => AirRequests.StandBy(state, standBy, now),
             NextGrade => AirRequests.Next(state, now),
             PreviousGrade => AirRequests.Previous(state, now),

@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Session.Cues;
 using Companion.Session.Entries;
 using Companion.Session.Events;
 using Companion.Session.State;
@@ -35,6 +36,8 @@ public static class Evolver
             DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },
             DelayCodeShown shown => state with { Asks = state.Asks with { Code = shown.Code } },
             DelayCodeHidden => state with { Asks = state.Asks with { Code = null } },
+            DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
+                state with { Cues = CueEffects.Apply(state, happened) },
             _ => Enter(state, happened),
         };
         return next with { Sequence = state.Sequence + 1 };

@@ -3,6 +3,7 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
+using Companion.Session.State;
 
 namespace Companion.Session.Tests;
 
@@ -50,7 +51,8 @@ internal sealed class RandomSession
         < 68 => new Redo(),
         < 69 => new ClearGrid(),
         < 79 => AboutSomethingOpen(),
-        < 87 => new NextGrade(),
+        < 83 => new NextGrade(),
+        < 87 => AboutCues(),
         < 90 => new PreviousGrade(),
         < 91 => new ClearAir(),
         < 92 => new StandDown(),
@@ -60,6 +62,22 @@ internal sealed class RandomSession
         < 98 => new ShowFrame(_random.Next(3) == 0 ? null : AnyScene()),
         _ => AboutAsks(),
     };
+
+    private Command AboutCues()
+    {
+        var (id, version) = (_random.Next(1, 6), _random.Next(1, 4));
+        return _random.Next(9) switch
+        {
+            0 or 1 => new CueText($"Talking point {_random.Next(5)}"),
+            2 => new RewordCue(id, version, $"Talking point {_random.Next(5)}"),
+            3 => new RegradeCue(id, version, (Grade)_random.Next(1, 5)),
+            4 => new MoveCue(id, _random.Next(3) == 0 ? null : _random.Next(1, 6)),
+            5 => new TurnCue(id, version, (CueStage)_random.Next(4)),
+            6 => new TakeCue(id, version),
+            7 => new RemoveCue(id, version),
+            _ => new SweepCues(),
+        };
+    }
 
     private Command AboutAsks() => _random.Next(4) switch
     {
@@ -94,6 +112,11 @@ internal sealed class RandomSession
         if (open.IsEmpty)
             return new ClearAir();
         var deduction = open[_random.Next(open.Length)].Deduction;
-        return _random.Next(3) == 0 ? new MarkUsed(deduction) : new StandBy(deduction);
+        return _random.Next(6) switch
+        {
+            0 or 1 => new MarkUsed(deduction),
+            2 => new CueDeduction(deduction, (Grade)_random.Next(1, 5)),
+            _ => new StandBy(deduction),
+        };
     }
 }

@@ -43,6 +43,9 @@ public sealed record SessionState
     /// <summary>What is on air, or null.</summary>
     public Cue? OnAir { get; init; }
 
+    /// <summary>What co-hosts have written down for the presenter to say.</summary>
+    public CueList Cues { get; init; } = CueList.Empty;
+
     /// <summary>Whether co-hosts may put things on air; at first they may not.</summary>
     public bool CoHostMayAir { get; init; }
 

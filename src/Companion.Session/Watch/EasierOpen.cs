@@ -20,7 +20,7 @@ internal static class EasierOpen
         // In ladder order, so that this is the easiest of them: one hint is enough.
         var passed = scan?.Open.FirstOrDefault(found => state.Entries - found.OpenSince >= Patience
             && worked.Exists(carried => carried.Rung > found.Rung && carried.Entry > found.OpenSince)
-            && !AirOutdated.IsDone(state, found.Deduction));
+            && !Outdated.IsDone(state, found.Deduction));
         if (passed is null)
             yield break;
         var hints = voice.Wording.HintsFor(scan!.Known!, passed.Deduction);

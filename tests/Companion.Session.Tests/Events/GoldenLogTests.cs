@@ -4,6 +4,7 @@ using Companion.Session.Asks;
 using Companion.Session.Events;
 using Companion.Session.Events.Storage;
 using Companion.Session.State;
+using Companion.Session.Tests.Cues;
 
 namespace Companion.Session.Tests.Events;
 
@@ -36,6 +37,12 @@ public sealed class GoldenLogTests
         Assert.Equal(Grade.Why, state.OnAir?.Grade);
         Assert.Equal(new Frame(0.25, 0.1, 0.45, 0.8), state.Scenes["close"]);
         Assert.Equal((true, "close"), (state.CoHostMayAir, state.ShownFrame));
+        Assert.Equal(
+            """
+            2 listed "Say who set it, and when." v3
+            1 done claiming r2c1 r2c3 as far as why v5
+            """,
+            CueDrawing.Of(state.Cues));
         Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss"), state.Asks);
     }
 

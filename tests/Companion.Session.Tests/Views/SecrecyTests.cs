@@ -19,6 +19,7 @@ public sealed class SecrecyTests
         typeof(Solution), typeof(Puzzle), typeof(Board), typeof(Grid), typeof(SessionState), typeof(Chosen), typeof(Cue),
         typeof(ScanResult), typeof(Found), typeof(Hints), typeof(HintTexts), typeof(DeskCell), typeof(OpenDeduction),
         typeof(CueView), typeof(WatchNote), typeof(ViewersView), typeof(CellCalls), typeof(ViewerId),
+        typeof(CueList), typeof(CallOut), typeof(CuesView), typeof(CuedDeduction),
     ];
 
     [Fact]

@@ -93,6 +93,7 @@ internal static class EventForms
             (shown, body) => body["scene"] = shown.Scene,
             (at, body) => new(at, body.TextOrNull("scene"))),
         .. AskEventForms.All,
+        .. CueEventForms.All,
     ];
 
     private static void WriteMark(JsonObject body, CellSet cells, Digit digit, bool isSet)

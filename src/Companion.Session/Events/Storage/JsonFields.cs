@@ -19,6 +19,8 @@ internal static class JsonFields
 
     public static bool Flag(this JsonObject body, string name) => body.Field(name).GetValue<bool>();
 
+    public static int Count(this JsonObject body, string name) => body.Field(name).GetValue<int>();
+
     public static double Number(this JsonObject body, string name) => body.Field(name).GetValue<double>();
 
     public static JsonObject Object(this JsonObject body, string name) => body.Field(name).AsObject();
