@@ -140,6 +140,25 @@ public sealed class Board
         return board;
     }
 
+    /// <summary>The board after all of some deductions that were found on it. Several may say the same.</summary>
+    /// <exception cref="ArgumentException">The board has no solution, and a digit would stand twice in a house.</exception>
+    public Board Apply(IEnumerable<Deduction> together)
+    {
+        ArgumentNullException.ThrowIfNull(together);
+        var places = CandidateSet.Empty;
+        var removes = CandidateSet.Empty;
+        foreach (var deduction in together)
+        {
+            places |= deduction.Places;
+            removes |= deduction.Removes;
+        }
+
+        var board = removes.IsEmpty ? this : Remove(removes);
+        foreach (var candidate in places)
+            board = board.Place(candidate);
+        return board;
+    }
+
     /// <summary>The 81 characters of the filled cells; candidates are not written.</summary>
     public override string ToString() => BoardText.Write(this);
 

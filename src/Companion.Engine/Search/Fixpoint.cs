@@ -22,26 +22,9 @@ public static class Fixpoint
             var found = new Findings();
             rules[rule].Find(board, found);
             rule = found.Count == 0 ? rule + 1 : 0;
-            board = ApplyAll(board, found);
+            board = board.Apply(found);
         }
 
-        return board;
-    }
-
-    // Two deductions may say the same, and then the second has nothing left to do.
-    private static Board ApplyAll(Board board, Findings found)
-    {
-        var places = CandidateSet.Empty;
-        var removes = CandidateSet.Empty;
-        foreach (var deduction in found)
-        {
-            places |= deduction.Places;
-            removes |= deduction.Removes;
-        }
-
-        board = removes.IsEmpty ? board : board.Remove(removes);
-        foreach (var candidate in places)
-            board = board.Place(candidate);
         return board;
     }
 }

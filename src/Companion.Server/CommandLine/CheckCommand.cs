@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Companion.Server.Settings;
 using Companion.Server.Wire;
 
 namespace Companion.Server.CommandLine;
@@ -16,19 +17,39 @@ internal static class CheckCommand
                 + "skipped. A hyphen reads what is piped in.",
         };
         var json = new Option<bool>("--json") { Description = "One JSON object a line instead of text." };
-        var command = new Command("check", "Counts solutions, says whether a puzzle is minimal, and how far easy rules get.") { file, json };
-        command.SetAction(asked => Run(asked.GetRequiredValue(file), asked.GetValue(json), asked.InvocationConfiguration.Output));
+        var grade = new Option<bool>("--grade") { Description = "Also how hard each puzzle is, and the hardest rule that it needs." };
+        var steps = new Option<bool>("--steps") { Description = "With --json, also the steps that solve it; grades as well." };
+        var options = new LadderOptions();
+        var command = new Command("check", "Counts solutions, says whether a puzzle is minimal, and how far easy rules get.")
+        {
+            file, json, grade, steps,
+        };
+        options.AddTo(command);
+        command.SetAction(asked => Run(
+            asked.GetRequiredValue(file),
+            asked.GetValue(json),
+            asked.GetValue(grade) || asked.GetValue(steps) ? Grader(options, asked, asked.GetValue(steps)) : result => result,
+            asked.InvocationConfiguration.Output));
         return command;
     }
 
-    private static int Run(string file, bool json, TextWriter output)
+    private static Func<CheckResult, CheckResult> Grader(LadderOptions options, ParseResult asked, bool withSteps)
+    {
+        var whole = options.Whole(asked);
+        var ladder = options.Cut(asked, whole);
+        var wording = ShippedFiles.Wording(whole);
+        return result => GradedResult.Of(result, ladder, wording, withSteps);
+    }
+
+    private static int Run(string file, bool json, Func<CheckResult, CheckResult> complete, TextWriter output)
     {
         var areAllGood = true;
         using var reader = Open(file);
-        foreach (var result in Puzzles(reader).AsParallel().AsOrdered().Select(line => CheckResult.Of(line.Number, line.Text)))
+        var results = Puzzles(reader).AsParallel().AsOrdered().Select(line => complete(CheckResult.Of(line.Number, line.Text)));
+        foreach (var result in results)
         {
             areAllGood &= result.Solutions == 1;
-            output.WriteLine(json ? JsonSerializer.Serialize(result, WireJson.Options) : result.ToString());
+            output.WriteLine(json ? JsonSerializer.Serialize<object>(result, WireJson.Options) : result.ToString());
         }
 
         return areAllGood ? ExitCode.Fine : ExitCode.BadPuzzle;

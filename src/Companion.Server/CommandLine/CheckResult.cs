@@ -16,7 +16,7 @@ namespace Companion.Server.CommandLine;
 /// <param name="FilledAfterSingles">See <see cref="PuzzleCounts"/>; null where there is no solution.</param>
 /// <param name="CandidatesAfterSingles">See <see cref="PuzzleCounts"/>; null where there is no solution.</param>
 /// <param name="CandidatesAfterLocked">See <see cref="PuzzleCounts"/>; null where there is no solution.</param>
-internal sealed record CheckResult(
+internal record CheckResult(
     int Line,
     string Puzzle,
     int Solutions,

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Companion.Engine.Rules;
+
+namespace Companion.Engine.Planning;
+
+/// <summary>
+/// The way through a puzzle by rounds: each carries out, together, all that the easiest rule which finds anything finds. So it does
+/// not depend on which of several deductions is taken first.
+/// </summary>
+/// <param name="Ladder">The rules that it was found with.</param>
+/// <param name="Rounds">The rounds in order.</param>
+/// <param name="End">The board after the last round: full, or one on which no rule finds anything.</param>
+public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board End)
+{
+    /// <summary>Whether the route leads to the full grid.</summary>
+    public bool IsComplete => End.IsFull;
+
+    /// <summary>The hardest rung that is needed on the way; null where none is.</summary>
+    public Rung? Hardest => Rounds.Select(round => round.Rung).MaxBy(rung => rung.Place);
+
+    /// <summary>Finds the route.</summary>
+    /// <param name="start">Where to start; it has a solution.</param>
+    /// <param name="ladder">The rules.</param>
+    public static Route From(Board start, Ladder ladder)
+    {
+        ArgumentNullException.ThrowIfNull(start);
+        ArgumentNullException.ThrowIfNull(ladder);
+        var rounds = ImmutableArray.CreateBuilder<Round>();
+        var board = start;
+        while (Next(board, ladder) is { } round)
+        {
+            rounds.Add(round);
+            board = board.Apply(round.Open);
+        }
+
+        return new(ladder, rounds.ToImmutable(), board);
+    }
+
+    private static Round? Next(Board board, Ladder ladder)
+    {
+        foreach (var rung in ladder.Rungs)
+        {
+            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue);
+            rung.Rule.Find(board, found);
+            if (found.Count > 0)
+                return new(board, rung, [.. found]);
+        }
+
+        return null;
+    }
+}
