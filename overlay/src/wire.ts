@@ -27,6 +27,7 @@ export interface Credit {
 export type Shape =
   | { kind: 'house'; x: number; y: number; width: number; height: number }
   | { kind: 'cell'; x: number; y: number; isSecond: boolean; tab: string }
+  | { kind: 'group'; x1: number; y1: number; x2: number; y2: number }
   | {
       kind: 'link';
       x1: number;

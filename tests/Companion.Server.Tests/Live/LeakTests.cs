@@ -95,8 +95,8 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         string[] allowed = cue.Grade switch
         {
             Grade.Where or Grade.What => ["house"],
-            Grade.Which => ["house", "cell", "link", "mark"],
-            _ => ["house", "cell", "link", "mark", "slash", "lozenge"],
+            Grade.Which => ["house", "cell", "group", "link", "mark"],
+            _ => ["house", "cell", "group", "link", "mark", "slash", "lozenge"],
         };
         var kinds = overlay.GetProperty("picture").GetProperty("shapes").EnumerateArray().Select(shape => shape.GetProperty("kind").GetString()!);
         Assert.Empty(kinds.Except(allowed));
