@@ -6,6 +6,7 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Tests.Running;
 using Companion.Server.Tests.Wire;
 using Companion.Server.Wire;
+using Companion.Session.State;
 using Companion.Session.Views;
 using Microsoft.AspNetCore.SignalR.Protocol;
 
@@ -71,6 +72,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         }
 
         secrets.AddRange(snapshot.Scan.Open.Select(found => found.Deduction.ToString()));
+        secrets.AddRange(state.Cues.CallOuts.OfType<TextCallOut>().Select(callOut => callOut.Text));
         return secrets.SelectMany(secret => new[] { secret, JsonEncodedText.Encode(secret).ToString() });
     }
 
