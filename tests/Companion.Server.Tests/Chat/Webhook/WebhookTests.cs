@@ -1,41 +1,22 @@
 using System.Net;
-using System.Text;
-using Companion.Server.Access;
 using Companion.Server.Chat;
 using Companion.Server.Chat.Webhook;
-using Companion.Server.Data;
 using Companion.Server.Tests.Running;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Companion.Server.Tests.Chat.Webhook;
 
 /// <summary>The way in over HTTP, in the whole server.</summary>
-public sealed class WebhookTests : IAsyncLifetime
+public sealed class WebhookTests(WebhookFixture fixture) : IClassFixture<WebhookFixture>
 {
-    private const string Key = "0123456789abcdef0123456789abcdef";
-
-    private readonly TemporaryFolder _folder = new();
-    private readonly HttpClient _web = new();
-    private RunningCompanion _companion = null!;
-    private int _number;
-
-    public async ValueTask InitializeAsync()
-    {
-        var file = DataFolder.Open(_folder.Path).ChatSecret;
-        OwnerOnly.MakeFile(file);
-        await File.WriteAllTextAsync(file, Key);
-        _companion = await RunningCompanion.Start(_folder.Path, AddEcho);
-    }
-
     [Fact]
     public async Task A_signed_message_is_answered()
     {
-        using var answer = await Post("""{ "id": "m1", "userId": "42", "name": "A\u202Ena", "text": "hint \u0002please" }""");
+        using var answer = await fixture.Post("""{ "id": "signed", "userId": "42", "name": "A\u202Ena", "text": "hint \u0002please" }""");
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal("application/json", answer.Content.Headers.ContentType?.MediaType);
-        Assert.Equal("""{"inReplyTo":"m1","answers":["Ana: hint please"]}""", await answer.Content.ReadAsStringAsync(Stop));
+        Assert.Equal("""{"inReplyTo":"signed","answers":["Ana: hint please"]}""", await answer.Content.ReadAsStringAsync(Stop));
     }
 
     [Theory]
@@ -45,7 +26,7 @@ public sealed class WebhookTests : IAsyncLifetime
     [InlineData("""{ "userId": "42", "text": "hint", "more": [1] }""", """{"inReplyTo":null,"answers":["42: hint"]}""")]
     public async Task What_may_be_left_out_or_not_heard(string message, string answered)
     {
-        using var answer = await Post(message);
+        using var answer = await fixture.Post(message);
 
         Assert.Equal(answered, await answer.Content.ReadAsStringAsync(Stop));
     }
@@ -53,8 +34,8 @@ public sealed class WebhookTests : IAsyncLifetime
     [Fact]
     public async Task A_message_that_comes_twice_is_heard_once()
     {
-        using var first = await Post("""{ "id": "m2", "userId": "42", "text": "hint" }""");
-        using var second = await Post("""{ "id": "m2", "userId": "42", "text": "hint" }""");
+        using var first = await fixture.Post("""{ "id": "m2", "userId": "42", "text": "hint" }""");
+        using var second = await fixture.Post("""{ "id": "m2", "userId": "42", "text": "hint" }""");
 
         Assert.Equal("""{"inReplyTo":"m2","answers":[]}""", await second.Content.ReadAsStringAsync(Stop));
     }
@@ -70,7 +51,7 @@ public sealed class WebhookTests : IAsyncLifetime
     [InlineData("""{ "userId": "42" }""")]
     public async Task What_is_no_message_is_refused(string body)
     {
-        using var answer = await Post(body);
+        using var answer = await fixture.Post(body);
 
         await IsPlain(HttpStatusCode.BadRequest, Refusals.NotAMessage, answer);
     }
@@ -78,8 +59,8 @@ public sealed class WebhookTests : IAsyncLifetime
     [Fact]
     public async Task What_is_too_long_is_refused()
     {
-        using var text = await Post($$"""{ "userId": "42", "text": "{{new string('x', 501)}}" }""");
-        using var body = await Post($$"""{ "userId": "42", "text": "{{new string('x', 5000)}}" }""");
+        using var text = await fixture.Post($$"""{ "userId": "42", "text": "{{new string('x', 501)}}" }""");
+        using var body = await fixture.Post($$"""{ "userId": "42", "text": "{{new string('x', 5000)}}" }""");
 
         await IsPlain(HttpStatusCode.BadRequest, Refusals.NotAMessage, text);
         await IsPlain(HttpStatusCode.RequestEntityTooLarge, Refusals.TooLong, body);
@@ -92,7 +73,7 @@ public sealed class WebhookTests : IAsyncLifetime
     [InlineData(null, "evil.example", HttpStatusCode.BadRequest)]
     public async Task No_page_of_another_site_gets_in_however_well_it_signs(string? origin, string? host, HttpStatusCode status)
     {
-        using var answer = await Post("""{ "userId": "42", "text": "hint" }""", request =>
+        using var answer = await fixture.Post("""{ "userId": "42", "text": "hint" }""", request =>
         {
             request.Headers.Host = host;
             if (origin is not null)
@@ -105,7 +86,7 @@ public sealed class WebhookTests : IAsyncLifetime
     [Fact]
     public async Task Without_a_good_signature_nothing_gets_in()
     {
-        using var answer = await Post(
+        using var answer = await fixture.Post(
             """{ "userId": "42", "text": "hint" }""", request => request.Headers.Remove(Signature.Header));
 
         await IsPlain(HttpStatusCode.Unauthorized, Refusals.BadSignature, answer);
@@ -115,7 +96,7 @@ public sealed class WebhookTests : IAsyncLifetime
     public async Task Without_a_shared_secret_it_is_closed()
     {
         await using var companion = await RunningCompanion.Start();
-        using var answer = await Post("""{ "userId": "42", "text": "hint" }""", address: companion.Address);
+        using var answer = await fixture.Post("""{ "userId": "42", "text": "hint" }""", address: companion.Address);
 
         await IsPlain(HttpStatusCode.NotFound, Refusals.Closed, answer);
     }
@@ -123,12 +104,11 @@ public sealed class WebhookTests : IAsyncLifetime
     [Fact]
     public async Task Answers_and_what_nobody_asked_for_are_posted_to_an_address_of_ones_own()
     {
-        await using var inbox = new Inbox(Key);
+        await using var inbox = new Inbox(WebhookFixture.Key);
         using var folder = new TemporaryFolder();
-        File.Copy(_folder.In("chat-secret"), folder.In("chat-secret"));
-        await using var companion = await RunningCompanion.Start(
-            folder.Path, AddEcho, new() { Port = 0, Chat = new() { Webhook = new() { AnswersUrl = $"{inbox.Address}in" } } });
-        using var answer = await Post("""{ "id": "m1", "userId": "42", "text": "hint" }""", address: companion.Address);
+        await using var companion = await WebhookFixture.Start(
+            folder.Path, new() { Port = 0, Chat = new() { Webhook = new() { AnswersUrl = $"{inbox.Address}in" } } });
+        using var answer = await fixture.Post("""{ "id": "m1", "userId": "42", "text": "hint" }""", address: companion.Address);
 
         Assert.Equal("""{"inReplyTo":"m1","answers":["42: hint"]}""", await inbox.Next());
         inbox.Status = 500;
@@ -151,46 +131,11 @@ public sealed class WebhookTests : IAsyncLifetime
 
         Assert.Contains("http://localhost:5170/", script, StringComparison.Ordinal);
         var output = await Shell.Run(
-            script.Replace("http://localhost:5170/", $"{_companion.Address}", StringComparison.Ordinal), ("COMPANION_CHAT_SECRET", Key));
+            script.Replace("http://localhost:5170/", $"{fixture.Companion.Address}", StringComparison.Ordinal), ("COMPANION_CHAT_SECRET", WebhookFixture.Key));
         Assert.Equal("""{"inReplyTo":"m1","answers":["Ana: !hint"]}""", output);
     }
 
-    [Theory]
-    [InlineData("", true)]
-    [InlineData("https://chat.example/in", true)]
-    [InlineData("http://localhost:9000/in", true)]
-    [InlineData("http://127.0.0.1:9000/in", true)]
-    [InlineData("http://chat.example/in", false)]
-    [InlineData("file:///etc/passwd", false)]
-    [InlineData("chat.example", false)]
-    public void Answers_leave_this_machine_by_TLS_alone(string url, bool isFine) =>
-        Assert.Equal(isFine, !new WebhookSettings { AnswersUrl = url }.Faults().Any());
-
-    public async ValueTask DisposeAsync()
-    {
-        _web.Dispose();
-        await _companion.DisposeAsync();
-        _folder.Dispose();
-    }
-
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
-
-    private static void AddEcho(WebApplicationBuilder builder) => builder.Services.AddSingleton<IChatListener>(new Echo());
-
-    private async Task<HttpResponseMessage> Post(string body, Action<HttpRequestMessage>? spoil = null, Uri? address = null)
-    {
-        var octets = Encoding.UTF8.GetBytes(body);
-        // Another second each time: the same message may come again, the same request may not.
-        var time = Signature.Text(TimeProvider.System.GetUtcNow().AddSeconds(_number++));
-        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(address ?? _companion.Address, ToolPaths.ChatMessages))
-        {
-            Content = new ByteArrayContent(octets),
-        };
-        request.Headers.Add(Signature.TimeHeader, time);
-        request.Headers.Add(Signature.Header, Convert.ToHexStringLower(Signature.Of(new(Key), time, octets)));
-        spoil?.Invoke(request);
-        return await _web.SendAsync(request, Stop);
-    }
 
     private static async Task IsPlain(HttpStatusCode status, string sentence, HttpResponseMessage answer)
     {
