@@ -35,7 +35,6 @@ internal static class Program
         app.UseAccess();
         app.MapAccess();
         app.MapLive();
-        app.MapChat();
         app.MapPages();
         return app;
     }

@@ -29,8 +29,7 @@ public abstract record Attribution
     /// <summary>Finds the easiest proof.</summary>
     /// <param name="board">The board before it: the seen board, or the start. It should be one that can be filled.</param>
     /// <param name="target">What is to be proved.</param>
-    /// <param name="ladder">The rules.</param>
-    /// <param name="costOf">The cost of a deduction by its rule, above zero.</param>
+    /// <param name="ladder">The rules with their costs.</param>
     /// <param name="most">Rules that take longer to look are not tried; by default the last resorts are not.</param>
     /// <param name="cancel">Stops between two rules.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
@@ -38,15 +37,14 @@ public abstract record Attribution
         Board board,
         AttributionTarget target,
         Ladder ladder,
-        Func<RuleId, double> costOf,
         Effort most = Effort.Search,
         CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(ladder);
-        return Of(board, target, [.. ladder.Rules.Where(rule => rule.Effort <= most)], costOf, cancel);
+        return Of(board, target, [.. ladder.Rules.Where(rule => rule.Effort <= most)], rule => ladder[rule].Cost, cancel);
     }
 
-    /// <summary>The same with these rules, easiest first.</summary>
+    /// <summary>The same with these rules, easiest first, and with costs above zero.</summary>
     internal static Attribution Of(
         Board board, AttributionTarget target, ImmutableArray<IRule> rules, Func<RuleId, double> costOf, CancellationToken cancel)
     {
@@ -120,7 +118,16 @@ public abstract record Attribution
     /// The easiest deduction open on the board that gives all of it by itself, where its rule is harder than any step of the proof
     /// (a naked single that comes about by some hidden singles as well); else null.
     /// </param>
-    public sealed record Proved(ImmutableArray<Deduction> Steps, RuleId Hardest, double Cost, Deduction? AtOnce) : Attribution;
+    public sealed record Proved(ImmutableArray<Deduction> Steps, RuleId Hardest, double Cost, Deduction? AtOnce) : Attribution
+    {
+        /// <inheritdoc/>
+        public bool Equals(Proved? other) =>
+            other is not null && Steps.AsSpan().SequenceEqual(other.Steps.AsSpan())
+            && (Hardest, Cost) == (other.Hardest, other.Cost) && Equals(AtOnce, other.AtOnce);
+
+        /// <inheritdoc/>
+        public override int GetHashCode() => HashCode.Combine(Steps.Length, Hardest, Cost, AtOnce);
+    }
 
     /// <summary>The rules of the ladder do not prove it.</summary>
     /// <param name="UpTo">The last rule that was tried.</param>

@@ -57,6 +57,43 @@ public sealed class Wording(Phrases phrases)
         return phrases[phrase].Fill(fillings);
     }
 
+    /// <summary>Why a digit is, or cannot be, in a cell, without the steps of a proof.</summary>
+    /// <param name="reason">The reason.</param>
+    public Saying Why(CellReason reason)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        return new(Sentence.Capitalize(Aloud.Of(reason)), InShort.Of(reason));
+    }
+
+    /// <summary>How something follows: <c>It follows in three steps, the hardest an XY-wing.</c></summary>
+    /// <param name="attribution">The proof, or that the ladder has none.</param>
+    public Saying How(Attribution attribution)
+    {
+        ArgumentNullException.ThrowIfNull(attribution);
+        return new(Sentence.Capitalize(Aloud.Of(attribution)), InShort.Of(attribution));
+    }
+
+    /// <summary>Each step of a proof with why it holds, in order.</summary>
+    /// <param name="board">The board from which it is proved.</param>
+    /// <param name="steps">The steps; each is open on the board after the steps before it.</param>
+    public IReadOnlyList<WhyHint> Steps(Board board, IEnumerable<Deduction> steps)
+    {
+        ArgumentNullException.ThrowIfNull(board);
+        ArgumentNullException.ThrowIfNull(steps);
+        var told = new List<WhyHint>();
+        foreach (var step in steps)
+        {
+            told.Add(Why(board, step));
+            board = board.Apply(step);
+        }
+
+        return told;
+    }
+
+    private WhyWords Aloud => new(phrases, _spoken, "spoken");
+
+    private WhyWords InShort => new(phrases, _written, "written");
+
     private WhereHint Where(Region region) =>
         new(region, Say("hints.where", "region", _spoken.Region(region), _written.Region(region)));
 

@@ -10,6 +10,7 @@ internal static class Commands
     {
         var root = ServeCommand.Make();
         root.Add(ScanCommand.Make());
+        root.Add(WhyCommand.Make());
         root.Add(CheckCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(KeysCommand.Make());

@@ -14,20 +14,18 @@ internal static class ScanCommand
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var grid = new Argument<string>("grid") { Description = "The position: 81 characters row by row, or nine lines of nine." };
-        var without = new Option<string>("--without")
-        {
-            Description = "Candidates that are gone beyond what the digits take out, as in r1c2=3,r4c7=5.",
-        };
+        var position = new PositionOptions();
         var json = new Option<bool>("--json") { Description = "One JSON object instead of text." };
         var options = new LadderOptions();
-        var command = new Command("scan", "Lists every open deduction of a position, easiest first.") { grid, without, json };
+        var command = new Command("scan", "Lists every open deduction of a position, easiest first.");
+        position.AddTo(command);
+        command.Add(json);
         options.AddTo(command);
         command.SetAction(asked =>
         {
             var ladder = options.Whole(asked);
             return Run(
-                BoardText.Read(asked.GetRequiredValue(grid)) with { Removed = ReadCandidates(asked.GetValue(without)) },
+                position.Read(asked),
                 options.Cut(asked, ladder),
                 ShippedFiles.Wording(ladder),
                 asked.GetValue(json),
@@ -40,11 +38,7 @@ internal static class ScanCommand
     {
         var reading = Board.Read(draft);
         if (!reading.IsGood)
-        {
-            foreach (var fault in reading.Faults)
-                streams.Error.WriteLine(fault.Sentence);
-            return ExitCode.BadPuzzle;
-        }
+            return PositionOptions.Refuse(reading.Faults, streams.Error);
 
         var found = LadderOptions.For(reading.Value, ladder).Scan(reading.Value);
         if (json)
@@ -60,17 +54,5 @@ internal static class ScanCommand
             output.WriteLine($"{index + 1,4}  {wording.HintsFor(board, found[index]).Why.Words.Written}");
         if (found.Count == 0)
             output.WriteLine(board.IsFull ? "The grid is full." : "No rule of the ladder finds anything here.");
-    }
-
-    private static CandidateSet ReadCandidates(string? text)
-    {
-        try
-        {
-            return CandidateSet.Parse(text ?? "");
-        }
-        catch (FormatException fault)
-        {
-            throw new PlainException(fault.Message, fault);
-        }
     }
 }

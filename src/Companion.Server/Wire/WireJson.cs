@@ -32,6 +32,7 @@ internal static class WireJson
         // Read by scripts and by people, never put into a page's source: no need to escape a quotation mark.
         var options = new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
         Shape(options);
+        options.MakeReadOnly(populateMissingResolver: true);
         return options;
     }
 }

@@ -1,7 +1,7 @@
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Engine.Search;
-using Companion.Engine.Tests.Proofs;
+using Companion.Engine.Tests.Rules;
 
 namespace Companion.Engine.Tests.Corpus;
 
@@ -11,6 +11,8 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class AttributionCorpusTests(ITestOutputHelper output)
 {
+    private static readonly Ladder _ladder = ShippedLadder.Ladder.WithoutUniqueness();
+
     [Fact]
     public void Each_digit_of_1000_puzzles_of_our_own_is_explained_where_the_ladder_solves_them() => Explain(
         [.. Enumerable.Range(5_000, 1_000).Select(seed => Generator.Make((ulong)seed).Board.ToString())], solved: 950);
@@ -38,7 +40,7 @@ public sealed class AttributionCorpusTests(ITestOutputHelper output)
     // What is not explained; null where the ladder does not solve the puzzle.
     private static List<string>? Faults(Puzzle puzzle)
     {
-        var boards = SolvingPath.Boards(puzzle.Board).ToList();
+        var boards = Corpus.SolvingPath.Boards(puzzle.Board).ToList();
         if (!boards[^1].IsFull)
             return null;
         var faults = new List<string>();
@@ -57,7 +59,7 @@ public sealed class AttributionCorpusTests(ITestOutputHelper output)
     private static bool IsExplained(Board board, Candidate placed)
     {
         var target = AttributionTarget.Place(placed);
-        if (Attribution.Of(board, target, Ladder.Standard, Costs.ByRung) is not Attribution.Proved proved)
+        if (Attribution.Of(board, target, _ladder) is not Attribution.Proved proved)
             return false;
         foreach (var step in proved.Steps)
         {

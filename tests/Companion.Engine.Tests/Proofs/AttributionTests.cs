@@ -37,7 +37,9 @@ public sealed class AttributionTests
         """;
 
     // P. Norvig, "Solving Any Sudoku Puzzle" (2006), grid1: r5c5 can only be 5.
-    private const string Essay = "530070000600195000098000060800060003400803001700020006060000280000419005000080079";
+    internal const string Essay = "530070000600195000098000060800060003400803001700020006060000280000419005000080079";
+
+    private static readonly Ladder _ladder = ShippedLadder.Ladder.WithoutUniqueness();
 
     [Fact]
     public void An_entry_that_one_deduction_gives_is_proved_by_it() => Proves(Essay, Place("r3c5=4"), """
@@ -103,7 +105,7 @@ public sealed class AttributionTests
     [InlineData("r4c5=4", true)]
     [InlineData("r1c1=5", true)]
     public void What_is_not_so_is_not_proved_by_the_whole_ladder(string candidate, bool isPlacement) => Assert.Equal(
-        new Attribution.NotProved(Ladder.Standard.Rules.Last(rule => rule.Effort != Effort.LastResort).Id),
+        new Attribution.NotProved(new("alternating-inference-chain")),
         Prove(Demo, isPlacement ? Place(candidate) : Remove(candidate)));
 
     [Fact]
@@ -117,7 +119,7 @@ public sealed class AttributionTests
         cancel.Cancel();
 
         Assert.Throws<OperationCanceledException>(() => Attribution.Of(
-            Board.Parse(Demo), Place("r6c5=4"), Ladder.Standard, _ => 1, cancel: cancel.Token));
+            Board.Parse(Demo), Place("r6c5=4"), _ladder, cancel: cancel.Token));
     }
 
     [Fact]
@@ -135,7 +137,7 @@ public sealed class AttributionTests
         Assert.Null(Hardest(Effort.Pattern));
 
         string? Hardest(Effort most) => Attribution.Of(
-            board, Remove("r1c9=2"), Ladder.Standard, _ => 1, most, TestContext.Current.CancellationToken) is Attribution.Proved proved
+            board, Remove("r1c9=2"), _ladder, most, TestContext.Current.CancellationToken) is Attribution.Proved proved
             ? proved.Hardest.Value
             : null;
     }
@@ -149,10 +151,10 @@ public sealed class AttributionTests
         var proved = Assert.IsType<Attribution.Proved>(Prove(board, target));
 
         Assert.Equal(steps, string.Join('\n', proved.Steps));
-        Assert.Equal(proved.Steps.Sum(step => Costs.ByRung(step.Rule)), proved.Cost);
+        Assert.Equal(proved.Steps.Sum(step => _ladder[step.Rule].Cost), proved.Cost);
         return proved;
     }
 
     private static Attribution Prove(string board, AttributionTarget target) => Attribution.Of(
-        Board.Parse(board.Replace('0', '.')), target, Ladder.Standard, Costs.ByRung, cancel: TestContext.Current.CancellationToken);
+        Board.Parse(board), target, _ladder, cancel: TestContext.Current.CancellationToken);
 }

@@ -16,6 +16,7 @@ public sealed class CommandLineTests : IDisposable
         { "'r1c2' is not a candidate such as r4c7=5.", ["scan", Grids.EssayOne, "--without", "r1c2"] },
         { "No rule is called 'xyz': name one of ladder.json, such as xy-wing.", ["scan", Grids.EssayOne, "--stop-at", "xyz"] },
         { "No family of rules is called 'fishes': name 'singles', 'locked candidates', ", ["scan", Grids.EssayOne, "--without-family", "fishes"] },
+        { "'r4c75' is no question: ask r4c7=5, why r4c7 is 5, or r4c7-5, why r4c7 cannot be 5.", ["why", Grids.EssayOne, "r4c75"] },
         { "The file /no/such/file cannot be read", ["check", "/no/such/file"] },
         { "Option '--out' is required.", ["still", Grids.EssayOne] },
         { "--size takes a size such as 1280x720, 240 to 8192 each way, and not '5x5'.", ["still", Grids.EssayOne, "--size", "5x5", "--out", "x.png"] },
@@ -42,7 +43,7 @@ public sealed class CommandLineTests : IDisposable
         var (code, output, _) = await Cli.Run("--help");
 
         Assert.Equal(0, code);
-        Assert.All(["scan", "check", "still", "keys", "--port", "--data"], word => Assert.Contains(word, output, StringComparison.Ordinal));
+        Assert.All(["scan", "why", "check", "still", "keys", "--port", "--data"], word => Assert.Contains(word, output, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -21,12 +21,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _known = _known.With(cell);
     }
 
-    /// <summary>Adds a weak link.</summary>
-    internal void LinkWeakly(Node from, Node to)
-    {
-        _digits = _digits.With(from.Digit).With(to.Digit);
-        _links.Add(LinkBetween(from, to, isStrong: false));
-    }
+    internal void LinkWeakly(Node from, Node to) => _links.Add(LinkBetween(from, to, isStrong: false));
 
     /// <summary>Adds a strong link with all that it rests on: a cell, a house or an almost locked set.</summary>
     internal void LinkStrongly(Node from, Node to)
@@ -35,20 +30,26 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _digits = _digits.With(from.Digit).With(to.Digit);
         if (from.Digit == to.Digit)
             NameHouse(from, to);
-        else if (graph.SetOf(from, to) is var set && (set.Cells.Count > 1 || graph.Kind == ChainKind.SetsOnly))
-            NameSet(set, from, to);
+        else if (from.Cells == to.Cells && from.Cells.Count == 1 && board[from.Cells.First].Count == 2)
+            _restsOn |= CandidateSet.Of(from.Cells, ~board[from.Cells.First]);
         else
-            _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
+            NameSet(graph.SetOf(from, to), DigitSet.Of(from.Digit, to.Digit));
     }
 
-    /// <summary>Adds what a loop rests on beside its links: where else in a set the digits are not that it locks out.</summary>
-    internal void Lock()
+    /// <summary>
+    /// What goes where the links are a loop: of the two digits that link a set one is in it, so that it has room for all others,
+    /// which go from the cells that see all their places in the set.
+    /// </summary>
+    internal CandidateSet LockedOut()
     {
+        var removes = CandidateSet.Empty;
         foreach (var (set, linking) in _sets)
         {
-            foreach (var digit in graph.LockedOut(set, linking).Digits)
-                _restsOn |= CandidateSet.Of(set.Cells - board[digit], digit);
+            foreach (var digit in set.Digits - linking)
+                removes |= CandidateSet.Of(board[digit] & (board[digit] & set.Cells).CommonPeers, digit);
         }
+
+        return removes;
     }
 
     internal Deduction Deduce(RuleId rule, CandidateSet places, CandidateSet removes) => new()
@@ -85,19 +86,15 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         return found ?? throw new InvalidOperationException("The strong link has no house.");
     }
 
-    // A set rests on what is absent from it, and its links on where else their digits are not in it.
-    private void NameSet(LockedSet set, Node from, Node to)
+    private void NameSet(LockedSet set, DigitSet linking)
     {
-        var linking = DigitSet.Of(from.Digit, to.Digit);
         var known = _sets.FindIndex(part => part.Set == set);
         if (known >= 0)
             _sets[known] = (set, _sets[known].Linking | linking);
         else
             _sets.Add((set, linking));
         _digits |= set.Digits;
-        _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits)
-            | CandidateSet.Of(set.Cells - from.Cells, from.Digit)
-            | CandidateSet.Of(set.Cells - to.Cells, to.Digit);
+        _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
         foreach (var cell in set.Cells)
             Add(cell, Role.Set);
     }

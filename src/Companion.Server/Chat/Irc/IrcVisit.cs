@@ -1,5 +1,6 @@
 using System.Threading.Channels;
 using Companion.Server.Chat.Irc.Lines;
+using Companion.Server.Chat.Irc.Pace;
 
 namespace Companion.Server.Chat.Irc;
 
@@ -25,7 +26,7 @@ internal sealed class IrcVisit(IrcDialog dialog, IrcConnection connection, strin
             try
             {
                 if (await next.WaitAsync(UntilDue(), clock, stop) is not { } line)
-                    return new(Reasons.Closed, false);
+                    return new(Sentences.Closed, false);
                 next = connection.Lines.Next(stop);
                 steps = dialog.Take(line);
             }
@@ -47,7 +48,7 @@ internal sealed class IrcVisit(IrcDialog dialog, IrcConnection connection, strin
     /// <param name="words">What is to be said.</param>
     /// <param name="pace">How fast.</param>
     /// <param name="stop">Stops it.</param>
-    public async Task Speak(ChannelReader<string> words, Pace pace, CancellationToken stop)
+    public async Task Speak(ChannelReader<string> words, SendPace pace, CancellationToken stop)
     {
         await foreach (var text in words.ReadAllAsync(stop))
         {

@@ -59,7 +59,7 @@ internal abstract class IrcServer : IAsyncDisposable
     }
 
     /// <summary>A port that nobody has.</summary>
-    public static int FreePort()
+    protected static int FreePort()
     {
         using var socket = new TcpListener(IPAddress.Loopback, 0);
         socket.Start();

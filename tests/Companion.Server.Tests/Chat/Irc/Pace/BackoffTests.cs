@@ -1,6 +1,6 @@
-using Companion.Server.Chat.Irc;
+using Companion.Server.Chat.Irc.Pace;
 
-namespace Companion.Server.Tests.Chat.Irc;
+namespace Companion.Server.Tests.Chat.Irc.Pace;
 
 public sealed class BackoffTests
 {

@@ -1,4 +1,4 @@
-namespace Companion.Server.Chat.Irc;
+namespace Companion.Server.Chat.Irc.Pace;
 
 /// <summary>
 /// How long to wait before connecting again: anything from nothing to a limit that doubles each time ("full jitter"), so that

@@ -1,0 +1,52 @@
+using System.CommandLine;
+using Companion.Engine;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary>What a command that is about a position takes: the grid, and what is gone from it.</summary>
+internal sealed class PositionOptions
+{
+    private readonly Argument<string> _grid = new("grid")
+    {
+        Description = "The position: 81 characters row by row, or nine lines of nine.",
+    };
+
+    private readonly Option<string> _without = new("--without")
+    {
+        Description = "Candidates that are gone beyond what the digits take out, as in r1c2=3,r4c7=5.",
+    };
+
+    /// <summary>Gives a command these options.</summary>
+    /// <param name="command">The command.</param>
+    public void AddTo(Command command)
+    {
+        command.Add(_grid);
+        command.Add(_without);
+    }
+
+    /// <summary>The position, not validated.</summary>
+    /// <param name="asked">What was typed.</param>
+    /// <exception cref="PlainException">What is gone is no list of candidates.</exception>
+    public GridDraft Read(ParseResult asked)
+    {
+        try
+        {
+            return BoardText.Read(asked.GetRequiredValue(_grid)) with { Removed = CandidateSet.Parse(asked.GetValue(_without) ?? "") };
+        }
+        catch (FormatException fault)
+        {
+            throw new PlainException(fault.Message, fault);
+        }
+    }
+
+    /// <summary>Says why a position cannot be used.</summary>
+    /// <param name="faults">Every reason.</param>
+    /// <param name="error">Where to.</param>
+    /// <returns>What the command leaves behind then.</returns>
+    public static int Refuse(IEnumerable<BoardFault> faults, TextWriter error)
+    {
+        foreach (var fault in faults)
+            error.WriteLine(fault.Sentence);
+        return ExitCode.BadPuzzle;
+    }
+}
