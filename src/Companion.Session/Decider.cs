@@ -3,6 +3,7 @@ using Companion.Session.Asks;
 using Companion.Session.Commands;
 using Companion.Session.Cues;
 using Companion.Session.Entries;
+using Companion.Session.Proving;
 using Companion.Session.State;
 
 namespace Companion.Session;
@@ -40,6 +41,7 @@ public static class Decider
             TakeCue take => CueRequests.Take(state, take, now),
             RemoveCue remove => CueRequests.Remove(state, remove, now),
             SweepCues => CueRequests.Sweep(state, now),
+            AttributeEntry found => ProofRequests.Attribute(state, found, now),
             SettleMarks => MarkRequests.Settle(state, now),
             _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),
             PlaceDigit place => DigitRequests.Place(state, place, now),

@@ -31,6 +31,7 @@ public static class Evolver
             CoHostOnAirAllowed allowed => state with { CoHostMayAir = allowed.Allowed },
             FramePlaced placed => state with { Scenes = state.Scenes.Place(placed.Scene, placed.Frame) },
             SceneForgotten forgotten => Forget(state, forgotten.Scene),
+            EntryAttributed found => state with { Attributions = state.Attributions.Add(new(found.Entry, found.Attribution)) },
             FrameShown shown => state with { ShownFrame = shown.Scene },
             AsksLimited limited => state with { Asks = state.Asks with { Limits = limited.Limits } },
             DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },

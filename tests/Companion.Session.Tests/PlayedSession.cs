@@ -1,7 +1,9 @@
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
 using Companion.Session.Events;
+using Companion.Session.Proving;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -82,6 +84,14 @@ internal sealed class PlayedSession
     public PlayedSession Redo() => Do(new Redo());
 
     public ScanResult Scan() => Scanned = Session.Scanning.Scan.Of(State, Ladder.Standard, Scanned);
+
+    /// <summary>Attributes the entries that wait for it, the oldest first, as the server does when it is idle.</summary>
+    public PlayedSession Attribute(int most = int.MaxValue)
+    {
+        foreach (var claim in Due.Of(State).Take(most))
+            Do(new AttributeEntry(claim.Step.Number, Attribution.Of(claim.Before!, claim.Target, Ladder.Standard)));
+        return this;
+    }
 
     public static CellSet Cells(string names) => CellSet.Of([.. names.Split(' ').Select(Cell.Parse)]);
 

@@ -12,7 +12,6 @@ public static class PictureOf
     [
         new HouseLayer(),
         new CellLayer(),
-        new GroupLayer(),
         new LinkLayer(),
         new MarkLayer(),
         new RemovalLayer(),

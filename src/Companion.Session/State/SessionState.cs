@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Session.Asks;
+using Companion.Session.Proving;
 
 namespace Companion.Session.State;
 
@@ -36,6 +37,9 @@ public sealed record SessionState
 
     /// <summary>Deductions said, shown in full or used, of every puzzle loaded, in order.</summary>
     public ValueArray<Grounded> Used { get; init; }
+
+    /// <summary>The proofs of entries, in the order in which they were found; of entries that were taken back as well.</summary>
+    public ValueArray<Attributed> Attributions { get; init; }
 
     /// <summary>What stands by, or null.</summary>
     public Chosen? Standby { get; init; }

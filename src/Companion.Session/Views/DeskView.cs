@@ -12,6 +12,7 @@ namespace Companion.Session.Views;
 /// <param name="Undo">What an undo would take back, in a few words; null where there is nothing.</param>
 /// <param name="Redo">What a redo would make again; null where there is nothing.</param>
 /// <param name="Watch">Warnings, most urgent first.</param>
+/// <param name="Proof">How the last entry that says something new follows, or null.</param>
 /// <param name="Standby">What stands by, or null.</param>
 /// <param name="OnAir">What is on air, or null.</param>
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
@@ -25,6 +26,7 @@ public sealed record DeskView(
     string? Undo,
     string? Redo,
     ImmutableArray<WatchNote> Watch,
+    EntryProof? Proof,
     CueView? Standby,
     CueView? OnAir,
     bool CoHostMayAir,

@@ -28,6 +28,7 @@ public static class PanelViews
             state.History.Last?.Label,
             state.History.Next?.Label,
             Warnings.Of(state, current, voice),
+            EntryProof.Of(state, voice),
             state.Standby is { } chosen ? Cue(state, current, chosen, Upcoming(state, chosen), voice) : null,
             state.OnAir is { } cue ? Cue(state, current, cue.Chosen, cue.Grade, voice) : null,
             state.CoHostMayAir,

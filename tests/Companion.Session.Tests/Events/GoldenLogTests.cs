@@ -43,6 +43,10 @@ public sealed class GoldenLogTests
             1 done claiming r2c1 r2c3 as far as why v5
             """,
             CueDrawing.Of(state.Cues));
+        Assert.Equal([1, 11, 4], state.Attributions.Select(attributed => attributed.Entry));
+        Assert.Equal("hidden-single", Assert.IsType<Attribution.Proved>(state.Attributions[0].Attribution).Hardest.Value);
+        Assert.Equal(new Attribution.NotProved(new("naked-pair")), state.Attributions[1].Attribution);
+        Assert.Equal("naked-single", Assert.IsType<Attribution.Proved>(state.Attributions[2].Attribution).AtOnce?.Rule.Value);
         Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss"), state.Asks);
     }
 

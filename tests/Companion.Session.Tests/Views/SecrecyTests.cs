@@ -20,6 +20,7 @@ public sealed class SecrecyTests
         typeof(ScanResult), typeof(Found), typeof(Hints), typeof(HintTexts), typeof(DeskCell), typeof(OpenDeduction),
         typeof(CueView), typeof(WatchNote), typeof(ViewersView), typeof(CellCalls), typeof(ViewerId),
         typeof(CueList), typeof(CallOut), typeof(CuesView), typeof(CuedDeduction),
+        typeof(EntryProof), typeof(ProofStep), typeof(WhyView), typeof(Attribution),
     ];
 
     [Fact]

@@ -92,6 +92,14 @@ internal static class EventForms
             "frame-shown",
             (shown, body) => body["scene"] = shown.Scene,
             (at, body) => new(at, body.TextOrNull("scene"))),
+        EventForm.Of<EntryAttributed>(
+            "entry-attributed",
+            (attributed, body) =>
+            {
+                body["entry"] = attributed.Entry;
+                AttributionJson.Write(attributed.Attribution, body);
+            },
+            (at, body) => new(at, (int)body.Number("entry"), AttributionJson.Read(body))),
         .. AskEventForms.All,
         .. CueEventForms.All,
     ];
