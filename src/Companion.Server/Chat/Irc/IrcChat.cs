@@ -17,7 +17,8 @@ internal sealed partial class IrcChat(
     TimeProvider clock,
     ILogger<IrcChat> log) : BackgroundService, IChat
 {
-    // More lines than can be answered while anybody still waits for the answer; beyond them the newest are dropped.
+    // More lines than can be answered while anybody still waits for the answer. As many again wait when their answers take long;
+    // beyond them the newest are dropped.
     private const int MostHeard = 256;
 
     // At two seconds a line the last of these goes out after a minute.
@@ -25,14 +26,22 @@ internal sealed partial class IrcChat(
 
     private readonly IrcSettings _irc = settings.Irc;
     private readonly Dropping<ChatLine> _heard = new(MostHeard);
+    private readonly SemaphoreSlim _answering = new(MostHeard);
     private readonly Dropping<string> _toSay = new(MostToSay);
 
     /// <inheritdoc/>
     public void Say(string text) => _toSay.Give(text);
 
     /// <inheritdoc/>
+    public override void Dispose()
+    {
+        _answering.Dispose();
+        base.Dispose();
+    }
+
+    /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken) =>
-        _irc.IsOn ? Task.WhenAll(Stay(stoppingToken), Answer(stoppingToken)) : Task.CompletedTask;
+        _irc.IsOn ? Task.WhenAll(Stay(stoppingToken), Hear(stoppingToken)) : Task.CompletedTask;
 
     private async Task Stay(CancellationToken stop)
     {
@@ -108,14 +117,32 @@ internal sealed partial class IrcChat(
         return step is IrcStep.Tell tell ? panel.Show(tell.Status) : ValueTask.CompletedTask;
     }
 
-    private async Task Answer(CancellationToken stop)
+    // An answer may take its time, as when those who ask the same are gathered: the lines after it are heard meanwhile.
+    private async Task Hear(CancellationToken stop)
     {
         await foreach (var line in _heard.Reader.ReadAllAsync(stop))
         {
-            foreach (var answer in await intake.Hear(line, stop))
-                Say(answer);
+            await _answering.WaitAsync(stop);
+            _ = Answer(line, stop);
             if (_heard.Reader.Count == 0 && (_heard.TakeDropped(), _toSay.TakeDropped()) is var (lines, answers) && lines + answers > 0)
                 Dropped(lines, answers);
+        }
+    }
+
+    private async Task Answer(ChatLine line, CancellationToken stop)
+    {
+        try
+        {
+            foreach (var answer in await intake.Hear(line, stop))
+                Say(answer);
+        }
+        catch (OperationCanceledException)
+        {
+            // The program ends, and nobody waits for the answer.
+        }
+        finally
+        {
+            _answering.Release();
         }
     }
 

@@ -112,14 +112,28 @@ public sealed class ChannelTests(NgircdFixture fixture) : IClassFixture<NgircdFi
 
         // Its listener hangs, and still it has taken 2,000 lines and knows what came after them.
         await chat.Tells(ChatPhase.Connecting);
-        Assert.Equal(1, listener.Heard);
         await chat.Tells(ChatPhase.Connected, TimeSpan.FromSeconds(5));
+        await chat.Until(() => listener.Heard == 256);
 
         listener.Release();
-        await chat.Until(() => listener.Last.Length > 0 && listener.Heard >= 257);
+        await chat.Until(() => listener.Heard >= 513);
         await flooder.Say("hint");
         await chat.Until(() => listener.Last == "hint");
-        Assert.Equal(258, listener.Heard); // one in hand, 256 that waited, and the new one
+        Assert.Equal(514, listener.Heard); // 256 being answered, one in hand, 256 that waited, and the new one
+    }
+
+    [Fact]
+    public async Task Who_asks_something_quick_does_not_wait_for_another_ones_answer()
+    {
+        var listener = new Held("slow");
+        await using var alice = await Viewer.Join(_server, "#slow", "patient");
+        await using var chat = await ChatHarness.Connect(_server.Settings("#slow") with { Nick = "slowbot" }, listener);
+        await alice.Say("slow");
+        await alice.Say("quick");
+
+        Assert.Equal("to quick", await alice.Hears("slowbot"));
+        listener.Release();
+        Assert.Equal("to slow", await alice.Hears("slowbot"));
     }
 
     private sealed class Counting : IChatListener
@@ -135,23 +149,26 @@ public sealed class ChannelTests(NgircdFixture fixture) : IClassFixture<NgircdFi
         }
     }
 
-    /// <summary>Hangs at its first line until it is released, and answers nothing.</summary>
-    private sealed class Held : IChatListener
+    /// <summary>Hangs at every line, or at those of a text, until it is released.</summary>
+    private sealed class Held(string? at = null) : IChatListener
     {
-        private readonly TaskCompletionSource _released = new();
+        private readonly TaskCompletionSource _released = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private int _heard;
+        private volatile string _last = "";
 
-        public int Heard { get; private set; }
+        public int Heard => _heard;
 
-        public string Last { get; private set; } = "";
+        public string Last => _last;
 
         public void Release() => _released.SetResult();
 
         public async ValueTask<ImmutableArray<string>> Hear(ChatLine line, CancellationToken stop)
         {
-            Heard++;
-            await _released.Task.WaitAsync(stop);
-            Last = line.Text;
-            return [];
+            Interlocked.Increment(ref _heard);
+            if (at is null || line.Text == at)
+                await _released.Task.WaitAsync(stop);
+            _last = line.Text;
+            return at is null ? [] : [$"to {line.Text}"];
         }
     }
 }
