@@ -27,6 +27,7 @@ export interface Credit {
 export type Shape =
   | { kind: 'house'; x: number; y: number; width: number; height: number }
   | { kind: 'cell'; x: number; y: number; isSecond: boolean; tab: string }
+  | { kind: 'group'; x1: number; y1: number; x2: number; y2: number }
   | {
       kind: 'link';
       x1: number;
@@ -144,6 +145,35 @@ export interface NextView {
   deductions: OpenDeduction[];
 }
 
+export type CueStage = 'listed' | 'standBy' | 'go' | 'done';
+
+/** The deduction of a call-out. */
+export interface CuedDeduction {
+  id: string;
+  name: string;
+  short: string;
+  grade: Grade;
+  cells: CellName[];
+  /** Why it is not open any more, as in "has been passed"; null while it is open. */
+  passed: string | null;
+}
+
+/** One item of the cue list. A change names the version that was seen. */
+export interface CallOut {
+  id: number;
+  version: number;
+  stage: CueStage;
+  text: string;
+  seconds: number;
+  /** Null for a talking point. */
+  deduction: CuedDeduction | null;
+}
+
+export interface CuesView {
+  sequence: number;
+  callOuts: CallOut[];
+}
+
 export interface OverlayView {
   sequence: number;
   frame: Frame;
@@ -172,6 +202,7 @@ export interface Reply {
 export interface DeskPushes {
   Desk: (view: DeskView) => void;
   Next: (view: NextView) => void;
+  Cues: (view: CuesView) => void;
 }
 
 export interface OverlayPushes {
@@ -179,7 +210,7 @@ export interface OverlayPushes {
   Stage: (view: StageView) => void;
 }
 
-/** What a panel may ask for at `/hubs/presenter` or `/hubs/desk`. Co-hosts are refused the entries. */
+/** What a panel may ask for at `/hubs/presenter` or `/hubs/desk`. Co-hosts are refused the entries; the cue list is theirs. */
 export interface DeskMethods {
   LoadPuzzle: (grid: string, title: string, setter: string, link: string) => Reply;
   PlaceDigit: (cell: CellName, digit: number) => Reply;
@@ -201,4 +232,16 @@ export interface DeskMethods {
   PlaceFrame: (scene: string, frame: Frame) => Reply;
   ForgetScene: (scene: string) => Reply;
   ShowFrame: (scene: string | null) => Reply;
+  CueDeduction: (id: string, grade: Grade) => Reply;
+  CueText: (text: string) => Reply;
+  RewordCue: (id: number, version: number, text: string) => Reply;
+  RegradeCue: (id: number, version: number, grade: Grade) => Reply;
+  /** Behind another one, or to the head of the list. */
+  MoveCue: (id: number, after: number | null) => Reply;
+  TurnCue: (id: number, version: number, stage: CueStage) => Reply;
+  /** On air at its grade, and done. */
+  TakeCue: (id: number, version: number) => Reply;
+  RemoveCue: (id: number, version: number) => Reply;
+  /** Takes off what is done or passed. */
+  SweepCues: () => Reply;
 }

@@ -35,6 +35,7 @@ internal static class Program
         app.UseAccess();
         app.MapAccess();
         app.MapLive();
+        app.MapChat();
         app.MapPages();
         return app;
     }

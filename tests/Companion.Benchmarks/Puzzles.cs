@@ -26,7 +26,10 @@ internal static class Puzzles
     internal static string[] Sample(string fileName, int count) => Sample(Lines(fileName) ?? [], count);
 
     /// <summary>Every board on the solving paths of a sample of puzzles.</summary>
-    internal static Board[] BoardsOnPaths(int puzzles) => [.. Sample(puzzles).SelectMany(line => SolvingPath.Boards(Board.Parse(line)))];
+    internal static Board[] BoardsOnPaths(int puzzles) => BoardsOnPaths(Sample(puzzles));
+
+    /// <summary>Every board on the solving paths of these puzzles.</summary>
+    internal static Board[] BoardsOnPaths(string[] puzzles) => [.. puzzles.SelectMany(line => SolvingPath.Boards(Board.Parse(line)))];
 
     private static string[] Sample(string[] lines, int count)
     {

@@ -1,4 +1,5 @@
 import type { Shape } from '../wire.ts';
+import { Group } from './Group.tsx';
 import { House } from './House.tsx';
 import { Link } from './Link.tsx';
 import { Lozenge } from './Lozenge.tsx';
@@ -19,6 +20,8 @@ function draw(shape: Shape, key: number) {
       return <House key={key} shape={shape} />;
     case 'cell':
       return <PatternCell key={key} shape={shape} />;
+    case 'group':
+      return <Group key={key} shape={shape} />;
     case 'link':
       return <Link key={key} shape={shape} />;
     case 'mark':

@@ -15,6 +15,14 @@ export interface Point {
   y: number;
 }
 
+/** Path round all that is nearer than a distance to a straight line, which runs right or down. */
+export function capsule(from: Point, to: Point, reach: number): string {
+  const [x, y, r] = [rounded(from.x - reach), rounded(from.y - reach), rounded(reach)];
+  const [wide, high] = [rounded(to.x - from.x), rounded(to.y - from.y)];
+  const bend = (dx: number, dy: number) => `a${r} ${r} 0 0 1 ${dx} ${dy}`;
+  return `M${rounded(x + r)} ${y}h${wide}${bend(r, r)}v${high}${bend(-r, r)}h${-wide}${bend(-r, -r)}v${-high}${bend(r, -r)}Z`;
+}
+
 /** Path of a quadratic curve. */
 export function curve(from: Point, bend: Point, to: Point): string {
   return `M${from.x} ${from.y}Q${bend.x} ${bend.y} ${to.x} ${to.y}`;

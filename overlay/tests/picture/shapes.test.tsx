@@ -84,6 +84,16 @@ test('a link follows its curve, solid if strong and broken if weak', () => {
   expect(strokes(weak).at(-1)).toBe('var(--link)');
 });
 
+test('a group is a rounded outline round its candidates', () => {
+  const root = drawn({ kind: 'group', x1: 6.25, y1: 0.25, x2: 7.25, y2: 0.25 });
+  const round = 'a0.18 0.18 0 0 1';
+
+  expect(root.querySelector('path')?.getAttribute('d')).toBe(
+    `M6.25 0.07h1${round} 0.18 0.18v0${round} -0.18 0.18h-1${round} -0.18 -0.18v0${round} 0.18 -0.18Z`,
+  );
+  expect(strokes(root)).toEqual(['var(--dark-edge)', 'var(--light-edge)', 'var(--link)']);
+});
+
 test('a mark is a digit on a plate of its own', () => {
   const root = drawn({ kind: 'mark', x: 0.5, y: 0.5, digit: 7 });
 

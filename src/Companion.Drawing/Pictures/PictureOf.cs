@@ -12,6 +12,7 @@ public static class PictureOf
     [
         new HouseLayer(),
         new CellLayer(),
+        new GroupLayer(),
         new LinkLayer(),
         new MarkLayer(),
         new RemovalLayer(),

@@ -9,6 +9,7 @@ namespace Companion.Drawing.Pictures;
 [JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
 [JsonDerivedType(typeof(HouseShape), "house")]
 [JsonDerivedType(typeof(CellShape), "cell")]
+[JsonDerivedType(typeof(GroupShape), "group")]
 [JsonDerivedType(typeof(LinkShape), "link")]
 [JsonDerivedType(typeof(MarkShape), "mark")]
 [JsonDerivedType(typeof(SlashShape), "slash")]

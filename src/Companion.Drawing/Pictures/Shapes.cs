@@ -14,6 +14,13 @@ public sealed record HouseShape(double X, double Y, double Width, double Height)
 /// <param name="Tab">The letter on the tab; several cells may share one.</param>
 public sealed record CellShape(double X, double Y, bool IsSecond, string Tab) : Shape;
 
+/// <summary>A group, which a link takes as one candidate: a rounded outline round its digit in all its cells.</summary>
+/// <param name="X1">Centre of its first candidate.</param>
+/// <param name="Y1">Centre of its first candidate.</param>
+/// <param name="X2">Centre of its last candidate, in the same row or column.</param>
+/// <param name="Y2">Centre of its last candidate.</param>
+public sealed record GroupShape(double X1, double Y1, double X2, double Y2) : Shape;
+
 /// <summary>A link between two candidates: solid if strong, broken if weak. Bent, where cells between would be crossed.</summary>
 /// <param name="X1">Start.</param>
 /// <param name="Y1">Start.</param>

@@ -10,6 +10,7 @@ internal static class Legend
     [
         .. Sample<HouseShape>(picture, "where to look", _ => new HouseShape(0, 0, 1.5, 1)),
         .. Cells(picture),
+        .. Sample<GroupShape>(picture, "group of candidates", _ => new GroupShape(0.3, 0.5, 1.2, 0.5)),
         .. Links(picture, isStrong: true, "strong link"),
         .. Links(picture, isStrong: false, "weak link"),
         .. Sample<MarkShape>(picture, "candidate of the pattern", mark => mark with { X = 0.5, Y = 0.5 }),

@@ -12,7 +12,7 @@ internal sealed record LegendEntry(Shape Sample, string Words)
     {
         MarkShape or SlashShape => 3.2f,
         LozengeShape => 1.2f,
-        LinkShape => 1.3f,
+        GroupShape or LinkShape => 1.3f,
         _ => 0.9f,
     };
 }

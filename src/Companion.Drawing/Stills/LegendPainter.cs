@@ -55,7 +55,7 @@ internal sealed class LegendPainter(SKCanvas canvas, Lettering letters, Colour w
     {
         var line = place.Height;
         var cell = line * 0.8f * entry.Scale;
-        var middle = entry.Sample is HouseShape or LinkShape ? 0.75f : 0.5f;
+        var middle = entry.Sample is HouseShape or GroupShape or LinkShape ? 0.75f : 0.5f;
         shapes.Paint([entry.Sample], new(place.Left + line * SampleWidth / 2 - middle * cell, place.MidY - 0.5f * cell, cell));
         var size = line * WordsSize;
         letters.Line(canvas, entry.Words, new(place.Left + line * WordsPlace, place.MidY + size * 0.36f), size, words);

@@ -27,6 +27,9 @@ internal sealed class PicturePainter(SKCanvas canvas, Lettering letters, Palette
             case CellShape cell:
                 CellPainter.Paint(cell, easel);
                 break;
+            case GroupShape group:
+                GroupPainter.Paint(group, easel);
+                break;
             case LinkShape link:
                 LinkPainter.Paint(link, easel);
                 break;

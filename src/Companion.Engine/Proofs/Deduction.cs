@@ -53,6 +53,9 @@ public sealed class Deduction : IEquatable<Deduction>
     /// </summary>
     public bool AssumesOneSolution { get; init; }
 
+    /// <summary>Whether its links come back to where they began, all the way round strong and weak by turns.</summary>
+    internal bool IsLoop => Links is [var first, .., { IsStrong: false } last] && first.GoesOnFrom(last);
+
     /// <summary>The cells of the pattern as a set.</summary>
     public CellSet PatternCells
     {

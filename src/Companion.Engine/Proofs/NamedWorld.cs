@@ -10,12 +10,18 @@ internal sealed class NamedWorld
     private readonly CandidateSet _restsOn;
     private readonly State _start;
 
+    // The almost locked sets that the deduction names: cells of one house, which hold as many digits as they are.
+    private readonly CellSet[] _sets;
+
     // The cells that a puzzle with one solution does not let exchange their digits; none where that is not assumed.
     private readonly CellSet _exchangeable;
     private readonly CandidateSet _standing;
 
     // The houses in which each named digit is still to be put, with the cells of the house.
     private readonly List<(Digit Digit, CellSet Cells)> _needs = [];
+
+    // The digits that must stand in one of some cells, as the filling under way has it; read before it goes on.
+    private readonly List<(Digit Digit, CellSet Places)> _demands = [];
     private int _steps;
 
     /// <summary>What a deduction names.</summary>
@@ -29,6 +35,7 @@ internal sealed class NamedWorld
         (_exchangeable, _standing) = (exchangeable, board.Candidates);
         _digits = deduction.Digits;
         _restsOn = deduction.RestsOn;
+        _sets = [.. deduction.Sets.Where(set => !set.CommonHouses.IsEmpty)];
         var cells = deduction.PatternCells | (deduction.Places | deduction.Removes).Cells;
         foreach (var house in deduction.Houses)
             cells |= house.Cells & board.Open;
@@ -79,19 +86,20 @@ internal sealed class NamedWorld
         return _steps > MostSteps ? null : found;
     }
 
-    // Branches on what has the fewest ways: a digit's places in a house, or a cell that can hold named digits only. Where
-    // nothing of the kind is left, every other cell can take some digit that is not named.
+    // Branches on what has the fewest ways: a digit of which it is known that it stands in one of some cells, or a cell that can
+    // hold named digits only. Where nothing of the kind is left, every other cell can take some digit that is not named.
     private bool Fill(State state)
     {
         if (++_steps > MostSteps)
             return true;
+        if (!TryDemand(state))
+            return false;
         var (fewest, digitToPut, cellToFill) = (int.MaxValue, default(Digit), default(Cell?));
         var places = CellSet.Empty;
-        foreach (var (digit, house) in _needs)
+        foreach (var (digit, left) in _demands)
         {
-            var left = state.Named[digit] & house;
-            if (left.Overlaps(state.Settled))
-                continue;
+            if (state.TryExclude(digit, left, out var narrower))
+                return Fill(narrower);
             if (left.Count < fewest)
                 (fewest, digitToPut, places) = (left.Count, digit, left);
         }
@@ -106,6 +114,34 @@ internal sealed class NamedWorld
         if (fewest == int.MaxValue)
             return _exchangeable.IsEmpty || !CanExchange(state);
         return cellToFill is { } chosen ? FillCell(state, chosen) : PutDigit(state, digitToPut, places);
+    }
+
+    // Collects what must stand somewhere: the digits that houses still need, and all digits of a set that has as many left as
+    // cells. A set that has fewer, in cells of one house, cannot be filled. That follows from the candidates alone, whatever the
+    // deduction says of its sets: they only tell where to look.
+    private bool TryDemand(State state)
+    {
+        _demands.Clear();
+        foreach (var (digit, house) in _needs)
+        {
+            var left = state.Named[digit] & house;
+            if (!left.Overlaps(state.Settled))
+                _demands.Add((digit, left));
+        }
+
+        foreach (var set in _sets)
+        {
+            var open = set - state.Settled;
+            if (!state.Tight.ContainsAll(open))
+                continue;
+            var digits = state.Named.In(open).Digits;
+            if (digits.Count < open.Count)
+                return false;
+            foreach (var digit in digits.Count == open.Count ? digits : DigitSet.Empty)
+                _demands.Add((digit, state.Named[digit] & open));
+        }
+
+        return true;
     }
 
     private bool CanExchange(State state)
@@ -162,6 +198,17 @@ internal sealed class NamedWorld
             this with { Named = Named.In(~CellSet.Of(cell)), Settled = Other.Contains(cell) ? Settled.With(cell) : Settled };
 
         internal State Without(Candidate candidate) => this with { Named = Named.Without(candidate) };
+
+        /// <summary>
+        /// Takes a digit that must be in one of these cells from the cells that see all of them. Saves trying the cells one by one.
+        /// </summary>
+        /// <returns>Whether there was any.</returns>
+        internal bool TryExclude(Digit digit, CellSet places, out State narrower)
+        {
+            var seeing = places.IsEmpty ? CellSet.Empty : Named[digit] & places.CommonPeers;
+            narrower = seeing.IsEmpty ? this : this with { Named = Named.WithPlane(digit, Named[digit] - seeing) };
+            return !seeing.IsEmpty;
+        }
 
         internal State WithoutOther(Cell cell) => this with { Other = Other.Without(cell) };
     }

@@ -18,9 +18,10 @@ internal sealed class Names(Phrases phrases, bool spoken)
         return Join(gathered, joint, clear: gathered.Count < cells.Count);
     });
 
-    /// <summary>The cells in this order, each in full.</summary>
-    internal Filling CellByCell(IReadOnlyCollection<Cell> cells) =>
-        spoken ? List([.. cells.Select(cell => Cells([cell]).Text(Joint.And))]) : Cells(cells);
+    /// <summary>The stops of a way in this order, each in full: a cell, or the cells of a group together.</summary>
+    internal Filling Way(IReadOnlyCollection<CellSet> stops) => spoken
+        ? List([.. stops.Select(stop => Cells([.. stop]).Text(Joint.Or))])
+        : List([.. stops.Select(stop => string.Join(phrases.Word("lists.together"), stop))], phrases.Word("lists.comma"));
 
     /// <summary>
     /// What follows from what along the links: <c>if row one column two is not five, then it is seven, so row one column six is not
@@ -113,6 +114,8 @@ internal sealed class Names(Phrases phrases, bool spoken)
     private string Number(int number) => spoken ? phrases.Word($"digits.{number}") : number.ToString();
 
     private Filling List(List<string> items) => new(items.Count, joint => Join(items, joint));
+
+    private static Filling List(List<string> items, string between) => new(items.Count, _ => string.Join(between, items));
 
     private string InLine(List<Cell> cells, string phrase, Joint joint) => phrases[cells.Count == 1 ? "cells.one" : phrase].Fill(
         new Dictionary<string, Filling>

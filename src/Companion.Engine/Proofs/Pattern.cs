@@ -53,6 +53,26 @@ internal sealed record Pattern(
         return (board.Candidates & (ends | CandidateSet.Of(whole, Digits))) - Hidden;
     }
 
+    /// <summary>The cells in the order in which they are said, with those of a group taken together.</summary>
+    internal List<CellSet> Stops
+    {
+        get
+        {
+            var (stops, said) = (new List<CellSet>(), CellSet.Empty);
+            foreach (var (cell, _) in Cells)
+            {
+                if (said.Contains(cell))
+                    continue;
+                var stop = Links.Select(link => link.FromGroup).Concat(Links.Select(link => link.ToGroup))
+                    .FirstOrDefault(group => group.Contains(cell) && !group.Overlaps(said), CellSet.Of(cell));
+                stops.Add(stop);
+                said |= stop;
+            }
+
+            return stops;
+        }
+    }
+
     private static bool IsOfChain(Role role) => role is Role.ChainEnd or Role.Chain or Role.Start;
 
     /// <summary>The cells of the pattern that do this, in the order in which they are said.</summary>

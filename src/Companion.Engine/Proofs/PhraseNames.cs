@@ -18,7 +18,7 @@ internal static class PhraseNames
     private static readonly string[] ProofSlots =
     [
         .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
-        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "conclusion",
+        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "loop", "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];
@@ -71,7 +71,7 @@ internal static class PhraseNames
             .. Digit.All.Select(digit => $"digits.{digit}"),
             .. Enumerable.Range(1, 3).SelectMany(number => new[] { $"bands.{number}", $"stacks.{number}" }),
             .. Enum.GetValues<HouseKind>().SelectMany(kind => new[] { NounOf(kind, one: true), NounOf(kind, one: false) }),
-            "lists.and", "lists.or", "lists.comma", "lists.comma-and", "lists.comma-or", "lists.semicolon",
+            "lists.and", "lists.or", "lists.comma", "lists.comma-and", "lists.comma-or", "lists.semicolon", "lists.together",
             "chains.so", "chains.next",
         ];
         return names.ToDictionary(name => name, _ => NoSlot);

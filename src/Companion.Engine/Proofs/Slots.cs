@@ -27,7 +27,7 @@ internal static class Slots
         ["subset"] = names.Cells(pattern.In(Role.Subset)),
         ["lines"] = names.Houses(pattern.Houses & HouseSet.Lines),
         ["blocks"] = names.Houses(pattern.Houses & HouseSet.Blocks),
-        ["way"] = names.CellByCell([.. pattern.Cells.Select(cell => cell.Cell)]),
+        ["way"] = names.Way(pattern.Stops),
     };
 
     /// <summary>
@@ -42,6 +42,7 @@ internal static class Slots
         slots["removed-digits"] = names.Digits(deduction.Removes.Digits & deduction.Digits);
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
         slots["chain"] = names.Chain(deduction.Links);
+        slots["loop"] = new(deduction.IsLoop ? 1 : 2, _ => "");
         if (pattern.In(Role.Floor) is [var floor, ..])
             slots["floor-digits"] = names.Digits(deduction.Digits - deduction.RestsOn[floor]);
         if (pattern.In(Role.Pincer) is not [var first, var second])

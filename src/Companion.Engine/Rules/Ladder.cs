@@ -58,6 +58,7 @@ public sealed class Ladder
         new XYChain(),
         new ContinuousLoop(),
         new AlternatingInferenceChain(),
+        new GroupedChain(),
     ]);
 
     /// <summary>The whole ladder but for the rules that assume one solution.</summary>

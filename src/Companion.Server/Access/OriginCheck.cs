@@ -10,13 +10,17 @@ namespace Companion.Server.Access;
 internal sealed class OriginCheck(RequestDelegate next)
 {
     /// <summary>Lets the request on or refuses it.</summary>
-    public Task InvokeAsync(HttpContext context) => !NeedsOrigin(context.Request) || IsOwn(context.Request)
+    public Task InvokeAsync(HttpContext context) => !NeedsOrigin(context.Request) || IsOwn(context.Request) || IsFromTool(context.Request)
         ? next(context)
         : PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.ForeignOrigin);
 
     private static bool NeedsOrigin(HttpRequest request) =>
         request.Path.StartsWithSegments(HubPaths.All)
         || !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method) || HttpMethods.IsOptions(request.Method));
+
+    // No browser leaves Origin out of a POST, whatever page it comes from.
+    private static bool IsFromTool(HttpRequest request) =>
+        request.Path == ToolPaths.ChatMessages && !request.Headers.ContainsKey(HeaderNames.Origin);
 
     // The scheme is not compared: behind a proxy that ends TLS the page's is https and ours http.
     private static bool IsOwn(HttpRequest request) =>

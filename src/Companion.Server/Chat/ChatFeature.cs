@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 using Companion.Server.Chat.Irc;
-using Companion.Server.Chat.Irc.Pace;
+using Companion.Server.Chat.Webhook;
 using Companion.Server.Data;
 using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
@@ -21,8 +21,17 @@ internal static class ChatFeature
         services.AddSingleton(settings.Chat with { Irc = settings.Chat.Irc.In(folder) });
         services.AddSingleton<IChatStatusOutput>(provider => provider.GetRequiredService<SessionLoop>());
         services.AddSingleton(new Backoff(new Random(RandomNumberGenerator.GetInt32(int.MaxValue))));
-        return services.AddSingleton<IrcChat>()
-            .AddSingleton<IChat>(provider => provider.GetRequiredService<IrcChat>())
-            .AddHostedService(provider => provider.GetRequiredService<IrcChat>());
+        services.AddSingleton<WebhookEndpoint>();
+        return services.AddChat<IrcChat>().AddChat<AnswerPoster>();
     }
+
+    /// <summary>Maps the way in over HTTP.</summary>
+    /// <param name="app">The server.</param>
+    public static void MapChat(this WebApplication app) => WebhookEndpoint.Map(app);
+
+    private static IServiceCollection AddChat<T>(this IServiceCollection services)
+        where T : class, IHostedService, IChat => services
+            .AddSingleton<T>()
+            .AddSingleton<IChat>(provider => provider.GetRequiredService<T>())
+            .AddHostedService(provider => provider.GetRequiredService<T>());
 }

@@ -49,6 +49,7 @@ public class EveryPictureTests
         [
             typeof(HouseShape),
             typeof(CellShape),
+            typeof(GroupShape),
             typeof(LinkShape),
             typeof(MarkShape),
             typeof(SlashShape),
@@ -84,6 +85,7 @@ public class EveryPictureTests
     {
         HouseShape house => (house.X, house.Y, house.X + house.Width, house.Y + house.Height),
         CellShape cell => (cell.X, cell.Y, cell.X + 1, cell.Y + 1),
+        GroupShape group => Around([new(group.X1 - 0.2, group.Y1 - 0.2), new(group.X2 + 0.2, group.Y2 + 0.2)]),
         LinkShape link => Around(new Curve(new(link.X1, link.Y1), new(link.BendX, link.BendY), new(link.X2, link.Y2)).Points()),
         MarkShape mark => Around([new(mark.X - 0.14, mark.Y - 0.14), new(mark.X + 0.14, mark.Y + 0.14)]),
         SlashShape slash => Around([new(slash.X - 0.14, slash.Y - 0.14), new(slash.X + 0.14, slash.Y + 0.14)]),

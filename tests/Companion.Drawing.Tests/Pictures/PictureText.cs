@@ -27,6 +27,7 @@ internal static class PictureText
     {
         HouseShape house => ("house", Region(house)),
         CellShape cell => ($"cell {(cell.IsSecond ? "second" : "first")} {cell.Tab}", $"{CellAt(cell.X, cell.Y)}"),
+        GroupShape group => ("group", $"{CandidateAt(group.X1, group.Y1)}~{CandidateAt(group.X2, group.Y2)}"),
         LinkShape link => (
             $"link {(link.IsStrong ? "strong" : "weak")}",
             $"{CandidateAt(link.X1, link.Y1)}~{CandidateAt(link.X2, link.Y2)}"),

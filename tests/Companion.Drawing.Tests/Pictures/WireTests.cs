@@ -15,6 +15,7 @@ public class WireTests
             [
                 new HouseShape(0, 3, 9, 1),
                 new CellShape(4, 3, true, "Q"),
+                new GroupShape(4.5, 3.5, 6.5, 3.5),
                 new LinkShape(1, 2, 3, 4, 2.5, 3.5, true),
                 new MarkShape(4.5, 3.5, 5),
                 new SlashShape(4.5, 3.5, 6),
@@ -27,6 +28,7 @@ public class WireTests
             {"shapes":[
             {"kind":"house","x":0,"y":3,"width":9,"height":1},
             {"kind":"cell","x":4,"y":3,"isSecond":true,"tab":"Q"},
+            {"kind":"group","x1":4.5,"y1":3.5,"x2":6.5,"y2":3.5},
             {"kind":"link","x1":1,"y1":2,"x2":3,"y2":4,"bendX":2.5,"bendY":3.5,"isStrong":true},
             {"kind":"mark","x":4.5,"y":3.5,"digit":5},
             {"kind":"slash","x":4.5,"y":3.5,"digit":6},

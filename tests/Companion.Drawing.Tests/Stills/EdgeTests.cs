@@ -16,6 +16,7 @@ public class EdgeTests
         ["house"] = new HouseShape(0, 0, 3, 3),
         ["first role"] = new CellShape(1, 1, false, "P"),
         ["second role"] = new CellShape(1, 1, true, "Q"),
+        ["group"] = new GroupShape(0.5, 1.5, 2.5, 1.5),
         ["strong link"] = new LinkShape(0.5, 1.5, 2.5, 1.5, 1.5, 1.5, true),
         ["weak link"] = new LinkShape(0.5, 1.5, 2.5, 1.5, 1.5, 1.5, false),
         ["candidate"] = new MarkShape(1.5, 1.5, 5),

@@ -29,6 +29,7 @@ public class SecondCueTests
         ["house"] = new HouseShape(0, 0, 1, 1),
         ["first role"] = new CellShape(0, 0, false, "P"),
         ["second role"] = new CellShape(0, 0, true, "P"),
+        ["group"] = new GroupShape(0.3, 0.5, 0.9, 0.5),
         ["strong link"] = new LinkShape(0.1, 0.5, 0.9, 0.5, 0.5, 0.5, true),
         ["weak link"] = new LinkShape(0.1, 0.5, 0.9, 0.5, 0.5, 0.5, false),
         ["candidate"] = new MarkShape(0.5, 0.5, 5),

@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0x7FBC_4A1D_DDA2_4A55;
+    private const ulong Golden = 0xC5A0_E5AA_3C0E_928D;
 
     [Fact]
     public void Fingerprint()

@@ -93,6 +93,11 @@ internal static class OneOfEachRule
             rests r1c1=-25 c8-r1-r4=5 r4-c1-c8=7
             links r1c1=2 = r1c1=5 - r1c8=5 = r4c8=5 - r4c8=7 = r4c1=7
             """,
+        ["grouped-chain"] = """
+            grouped-chain 15 chainend r1c1 chain r1c7 r1c8 r1c9 r3c9 r7c9 chainend r7c1 in r1 r7 removes r1c1=5 r7c1=1
+            rests r1=1 r3c9=-15 r7=5
+            links r1c1=1 = r1c7+r1c8+r1c9=1 - r3c9=1 = r3c9=5 - r7c9=5 = r7c1=5
+            """,
     };
 
     /// <summary>The same for the rules that assume one solution.</summary>

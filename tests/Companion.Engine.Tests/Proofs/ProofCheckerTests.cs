@@ -47,6 +47,7 @@ public class ProofCheckerTests
     [InlineData("xy-chain", "b1-c1-c3=1 r1c2=1 c1-b1-b7=1")]
     [InlineData("continuous-loop", "r1=2 c5=3 r4=4 c1=1")]
     [InlineData("alternating-inference-chain", "r4c1=2")]
+    [InlineData("grouped-chain", "r1c1=5 r7c1=1")]
     public void A_pattern_proves_all_that_it_removes_and_nothing_else(string rule, string removed)
     {
         var (board, deduction) = OneOfEachRule.On(rule);

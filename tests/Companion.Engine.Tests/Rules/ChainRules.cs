@@ -6,5 +6,5 @@ namespace Companion.Engine.Tests.Rules;
 internal static class ChainRules
 {
     public static IReadOnlyList<string> All { get; } =
-        ["single-digit-chain", "xy-chain", "continuous-loop", "alternating-inference-chain"];
+        ["single-digit-chain", "xy-chain", "continuous-loop", "alternating-inference-chain", "grouped-chain"];
 }

@@ -11,7 +11,8 @@ internal sealed record Found(string Pattern, string Conclusion)
     public string? RestsOn { get; init; }
 
     /// <summary>
-    /// The links, such as <c>r1c1=5 - r1c2=5</c>, with <c>=</c> for a strong one and commas between; not looked at where null.
+    /// The links, such as <c>r1c1=5 - r1c2=5</c>, with <c>=</c> for a strong one and commas between, and a group such as
+    /// <c>r1c2+r1c3=5</c>; not looked at where null.
     /// </summary>
     public string? Links { get; init; }
 
@@ -36,5 +37,8 @@ internal sealed record Found(string Pattern, string Conclusion)
 
     private static string Write(Deduction? actual) => actual is null
         ? ""
-        : string.Join(", ", actual.Links.Select(link => $"{link.From} {(link.IsStrong ? '=' : '-')} {link.To}"));
+        : string.Join(", ", actual.Links.Select(link => $"{End(link.From, link.FromGroup)} {(link.IsStrong ? '=' : '-')} {End(link.To, link.ToGroup)}"));
+
+    private static string End(Candidate candidate, CellSet group) =>
+        group.IsEmpty ? candidate.ToString() : $"{string.Join('+', group)}={candidate.Digit}";
 }

@@ -11,6 +11,13 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
 {
     private const LiteralLinks Plain = LiteralLinks.Cells | LiteralLinks.Houses | LiteralLinks.WithinCells;
 
+    // The rules to which grouped chain leaves what goes by two links of one digit, if they find it.
+    private static readonly string[] _ofTwoLinksOfOneDigit =
+    [
+        "full-house", "hidden-single", "naked-single", "pointing", "claiming", "two-block-claiming", "x-wing", "two-strong-links", "empty-rectangle",
+        "finned-x-wing",
+    ];
+
     public static TheoryData<string> Rules => [.. ChainRules.All];
 
     [Theory]
@@ -25,7 +32,7 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
             var concluded = CandidateSet.Empty;
             foreach (var chain in RuleCheck.Find(Rule(name), board))
             {
-                LiteralChain.AssertIsOne(chain, grid);
+                LiteralChain.AssertIsOne(chain, grid, groups: name == "grouped-chain");
                 var length = chain.Links.Count(link => link.IsStrong);
                 Assert.True(length >= before, "The shorter chains come first.");
                 Assert.False(concluded.ContainsAll(Concluded(chain, board)), "Something goes that did not go before.");
@@ -44,6 +51,7 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
     [InlineData("xy-chain", 5, 2)]
     [InlineData("continuous-loop", 3, 20)]
     [InlineData("alternating-inference-chain", 3, 20)]
+    [InlineData("grouped-chain", 3, 45)]
     public void Whatever_goes_by_a_short_chain_goes_by_a_shortest_one(string name, int mostStrongLinks, int oneOf)
     {
         var (compared, comesBack) = (0, 0);
@@ -62,8 +70,7 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
                     continue;
                 }
 
-                var key = new Candidate(
-                    Cell.Of(graph[candidate].Cells[0].Row, graph[candidate].Cells[0].Column), Digit.Of(graph[candidate].Digit));
+                var key = Of(graph[candidate]);
                 Assert.True(actual.TryGetValue(key, out var length), $"{key} goes by {fewest} strong links.\n{board}\n{board.Candidates}");
                 Assert.Equal(fewest, length);
                 compared++;
@@ -74,12 +81,37 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
         Assert.True(compared > 100);
     }
 
+    [Fact]
+    public void Whatever_goes_by_two_strong_links_of_one_digit_goes_by_grouped_chain_or_by_an_easier_rule()
+    {
+        var (rules, compared) = (_ofTwoLinksOfOneDigit.Select(Rule).ToList(), 0);
+        foreach (var start in Boards(oneOf: 4))
+        {
+            var board = start;
+            while (rules.SelectMany(rule => RuleCheck.Find(rule, board)).FirstOrDefault() is { } easy)
+                board = board.Apply(easy);
+            var graph = new LiteralChainGraph(new(board), LiteralLinks.Houses | LiteralLinks.Groups);
+            var goes = RuleCheck.Find(Rule("grouped-chain"), board)
+                .Aggregate(CandidateSet.Empty, (all, chain) => all | Concluded(chain, board));
+            foreach (var candidate in Enumerable.Range(0, graph.Candidates).Where(candidate => graph.ShortestWalk(candidate) <= 2))
+            {
+                Assert.True(goes.Contains(Of(graph[candidate])), $"{Of(graph[candidate])} goes.\n{board}\n{board.Candidates}");
+                compared++;
+            }
+        }
+
+        output.WriteLine($"{compared} candidates.");
+        Assert.True(compared > 20);
+    }
+
     private static (LiteralChainGraph Graph, Func<int, int?> Shortest, Func<int, int?> Walk, Func<int, int, bool> IsWanted)
         Expectation(string name, LiteralGrid grid, int most)
     {
         var ofOneDigit = new LiteralChainGraph(grid, LiteralLinks.Houses);
         var ofCells = new LiteralChainGraph(grid, LiteralLinks.Cells);
         var plain = new LiteralChainGraph(grid, Plain);
+        var grouped = new LiteralChainGraph(grid, Plain | LiteralLinks.Groups);
+        var groupedOfOneDigit = new LiteralChainGraph(grid, LiteralLinks.Houses | LiteralLinks.Groups);
         return name switch
         {
             "single-digit-chain" => (ofOneDigit, candidate => ofOneDigit.Shortest(candidate, most), ofOneDigit.ShortestWalk,
@@ -88,6 +120,8 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
                 (candidate, fewest) => fewest >= 4 && !IsLoop(candidate, fewest)),
             "continuous-loop" => (plain, candidate => plain.ShortestLoop(candidate, most), plain.ShortestLoopWalk,
                 (_, fewest) => fewest >= 3),
+            "grouped-chain" => (grouped, candidate => grouped.Shortest(candidate, most), grouped.ShortestWalk,
+                (candidate, fewest) => !(plain.ShortestWalk(candidate) <= fewest) && !(groupedOfOneDigit.ShortestWalk(candidate) <= 2)), // Another test has these.
             _ => (plain, candidate => plain.Shortest(candidate, most), plain.ShortestWalk,
                 (candidate, fewest) => !(ofOneDigit.ShortestWalk(candidate) <= fewest)
                     && !(ofCells.ShortestWalk(candidate) <= fewest)
@@ -96,6 +130,9 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
 
         bool IsLoop(int candidate, int fewest) => plain.ShortestLoopWalk(candidate) <= fewest;
     }
+
+    private static Candidate Of(LiteralNode single) =>
+        new(Cell.Of(single.Cells[0].Row, single.Cells[0].Column), Digit.Of(single.Digit));
 
     // By candidate that goes: the strong links of the shortest chain found.
     private static Dictionary<Candidate, int> LengthsOf(Findings chains, Board board)

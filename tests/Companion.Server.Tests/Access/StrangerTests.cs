@@ -21,6 +21,8 @@ public sealed class StrangerTests(CompanionFixture fixture) : IClassFixture<Comp
         { "POST", "/enter", null, "null", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "POST", "/enter", null, "http://evil.example", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "POST", "/enter", null, "http://localhost:1", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
+        { "POST", "/chat/messages", null, "http://evil.example", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
+        { "POST", "/chat/messages/more", null, null, HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "DELETE", "/anything", null, null, HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "POST", "/hubs/desk/negotiate?negotiateVersion=1", null, null, HttpStatusCode.Forbidden, Sentences.ForeignOrigin },
         { "POST", "/hubs/overlay/negotiate?negotiateVersion=1", null, "http://evil.example", HttpStatusCode.Forbidden, Sentences.ForeignOrigin },

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using Companion.Server.Chat;
 using Companion.Server.Chat.Irc;
-using Companion.Server.Chat.Irc.Pace;
 using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 

@@ -15,29 +15,46 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
 
     private static readonly object Frame = new { left = 0.1, top = 0.1, width = 0.5, height = 0.5 };
 
-    // Every method with arguments that make sense, and whether co-hosts who are allowed on air may call it.
-    private static readonly ImmutableArray<(string Name, object?[] Arguments, bool IsForAir)> Methods =
+    /// <summary>When co-hosts may call a method.</summary>
+    private enum CoHosts
+    {
+        Never,
+        WhenAllowedOnAir,
+        Always,
+    }
+
+    // Every method with arguments that make sense, and when co-hosts may call it.
+    private static readonly ImmutableArray<(string Name, object?[] Arguments, CoHosts May)> Methods =
     [
-        ("LoadPuzzle", [Grids.EssayOne, "", "", ""], false),
-        ("PlaceDigit", ["r1c3", 1], false),
-        ("EraseCells", [new[] { "r1c3" }], false),
-        ("ToggleBlockMark", [new[] { "r1c3", "r2c2" }, 2], false),
-        ("ToggleCellMark", [new[] { "r1c3" }, 2], false),
-        ("ToggleStrike", [new[] { "r1c3" }, 9], false),
-        ("SettleMarks", [], false),
-        ("Undo", [], false),
-        ("Redo", [], false),
-        ("ClearGrid", [], false),
-        ("AllowCoHostOnAir", [true], false),
-        ("StandBy", ["an id"], true),
-        ("StandDown", [], true),
-        ("NextGrade", [], true),
-        ("PreviousGrade", [], true),
-        ("ClearAir", [], true),
-        ("MarkUsed", ["an id"], true),
-        ("PlaceFrame", ["main", Frame], true),
-        ("ShowFrame", ["main"], true),
-        ("ForgetScene", ["main"], true),
+        ("LoadPuzzle", [Grids.EssayOne, "", "", ""], CoHosts.Never),
+        ("PlaceDigit", ["r1c3", 1], CoHosts.Never),
+        ("EraseCells", [new[] { "r1c3" }], CoHosts.Never),
+        ("ToggleBlockMark", [new[] { "r1c3", "r2c2" }, 2], CoHosts.Never),
+        ("ToggleCellMark", [new[] { "r1c3" }, 2], CoHosts.Never),
+        ("ToggleStrike", [new[] { "r1c3" }, 9], CoHosts.Never),
+        ("SettleMarks", [], CoHosts.Never),
+        ("Undo", [], CoHosts.Never),
+        ("Redo", [], CoHosts.Never),
+        ("ClearGrid", [], CoHosts.Never),
+        ("AllowCoHostOnAir", [true], CoHosts.Never),
+        ("StandBy", ["an id"], CoHosts.WhenAllowedOnAir),
+        ("StandDown", [], CoHosts.WhenAllowedOnAir),
+        ("NextGrade", [], CoHosts.WhenAllowedOnAir),
+        ("PreviousGrade", [], CoHosts.WhenAllowedOnAir),
+        ("ClearAir", [], CoHosts.WhenAllowedOnAir),
+        ("MarkUsed", ["an id"], CoHosts.WhenAllowedOnAir),
+        ("PlaceFrame", ["main", Frame], CoHosts.WhenAllowedOnAir),
+        ("ShowFrame", ["main"], CoHosts.WhenAllowedOnAir),
+        ("ForgetScene", ["main"], CoHosts.WhenAllowedOnAir),
+        ("CueDeduction", ["an id", 2], CoHosts.Always),
+        ("CueText", ["Thanks"], CoHosts.Always),
+        ("RewordCue", [1, 1, "Thanks"], CoHosts.Always),
+        ("RegradeCue", [1, 1, 2], CoHosts.Always),
+        ("MoveCue", [1, null], CoHosts.Always),
+        ("TurnCue", [1, 1, "go"], CoHosts.Always),
+        ("TakeCue", [1, 1], CoHosts.WhenAllowedOnAir),
+        ("RemoveCue", [1, 1], CoHosts.Always),
+        ("SweepCues", [], CoHosts.Always),
     ];
 
     [Fact]
@@ -53,24 +70,25 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
     }
 
     [Fact]
-    public async Task A_co_host_is_refused_everything_until_the_presenter_allows_what_belongs_on_air()
+    public async Task A_co_host_is_refused_all_but_the_cue_list_until_the_presenter_allows_what_belongs_on_air()
     {
         await using var companion = await RunningCompanion.Start();
         await using var presenter = await companion.OpenDesk();
         await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
 
         var before = companion.Session.State;
-        foreach (var (name, arguments, isForAir) in Methods.Where(method => method.Arguments is not ["an id"]))
-            Assert.Equal((name, isForAir ? NotAllowed : OnlyPresenter), (name, (await coHost.Ask(name, arguments)).Refusal));
+        foreach (var (name, arguments, may) in Methods.Where(method => method.Arguments is not ["an id", ..] && method.May != CoHosts.Always))
+            Assert.Equal((name, may == CoHosts.Never ? OnlyPresenter : NotAllowed), (name, (await coHost.Ask(name, arguments)).Refusal));
         Assert.Same(before, companion.Session.State);
+        await AskAll(coHost, OnlyPresenter, method => method.May == CoHosts.Never);
 
         await presenter.Do("AllowCoHostOnAir", true);
-        foreach (var (name, arguments, isForAir) in Methods)
-        {
-            var refusal = (await coHost.Ask(name, arguments)).Refusal;
-            Assert.Equal((name, !isForAir), (name, refusal == OnlyPresenter));
-            Assert.NotEqual((name, NotAllowed), (name, refusal));
-        }
+        await AskAll(coHost, OnlyPresenter, method => method.May == CoHosts.Never);
+        await AskAll(coHost, NotAllowed, _ => false);
+
+        await presenter.Do("AllowCoHostOnAir", false);
+        Assert.Equal(NotAllowed, (await coHost.Ask("TakeCue", 1, 1)).Refusal);
+        Assert.NotEqual(NotAllowed, (await coHost.Ask("TurnCue", 1, 1, "go")).Refusal);
     }
 
     [Fact]
@@ -97,6 +115,11 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         { "ToggleBlockMark", """[["r1c3"], -1]""", "-1 is not a digit from 1 to 9." },
         { "StandBy", """["no-such-deduction"]""", "This deduction is not open any more: choose one of the list." },
         { "MarkUsed", """[null]""", "This deduction is not open any more: choose one of the list." },
+        { "CueDeduction", """["no-such-deduction", 2]""", "This deduction is not open any more: choose one of the list." },
+        { "RegradeCue", """[1, 1, 5]""", "5 is not a grade from 1 to 4." },
+        { "TurnCue", """[1, 1, "over"]""", "'over' is no stage of a cue: listed, standBy, go or done." },
+        { "CueText", """[null]""", "A talking point has words: write some." },
+        { "TakeCue", """[7, 1]""", "Somebody took this off the cue list just now: look again." },
         { "PlaceFrame", """["main", null]""", "A frame has left, top, width and height." },
     };
 
@@ -141,6 +164,14 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         Assert.DoesNotContain("System.", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain(" at ", error.Message, StringComparison.Ordinal);
         await presenter.Do("StandDown");
+    }
+
+    // Whatever else is refused for its contents, this refusal comes to these methods and to no others.
+    private static async Task AskAll(
+        OpenPage page, string refusal, Func<(string Name, object?[] Arguments, CoHosts May), bool> isRefused)
+    {
+        foreach (var method in Methods)
+            Assert.Equal((method.Name, isRefused(method)), (method.Name, (await page.Ask(method.Name, method.Arguments)).Refusal == refusal));
     }
 
     private static object?[] Read(string arguments) => [.. JsonSerializer.Deserialize<JsonElement?[]>(arguments)!];

@@ -6,6 +6,7 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Tests.Running;
 using Companion.Server.Tests.Wire;
 using Companion.Server.Wire;
+using Companion.Session.State;
 using Companion.Session.Views;
 using Microsoft.AspNetCore.SignalR.Protocol;
 
@@ -71,6 +72,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         }
 
         secrets.AddRange(snapshot.Scan.Open.Select(found => found.Deduction.ToString()));
+        secrets.AddRange(state.Cues.CallOuts.OfType<TextCallOut>().Select(callOut => callOut.Text));
         return secrets.SelectMany(secret => new[] { secret, JsonEncodedText.Encode(secret).ToString() });
     }
 
@@ -95,8 +97,8 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         string[] allowed = cue.Grade switch
         {
             Grade.Where or Grade.What => ["house"],
-            Grade.Which => ["house", "cell", "link", "mark"],
-            _ => ["house", "cell", "link", "mark", "slash", "lozenge"],
+            Grade.Which => ["house", "cell", "group", "link", "mark"],
+            _ => ["house", "cell", "group", "link", "mark", "slash", "lozenge"],
         };
         var kinds = overlay.GetProperty("picture").GetProperty("shapes").EnumerateArray().Select(shape => shape.GetProperty("kind").GetString()!);
         Assert.Empty(kinds.Except(allowed));

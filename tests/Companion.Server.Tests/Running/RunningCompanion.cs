@@ -25,6 +25,9 @@ internal sealed class RunningCompanion : IAsyncDisposable
 
     public Snapshot Session => _app.Services.GetRequiredService<SessionLoop>().Current;
 
+    /// <summary>The parts of the server.</summary>
+    public IServiceProvider Services => _app.Services;
+
     /// <summary>What the hubs can speak.</summary>
     public IEnumerable<IHubProtocol> Protocols => _app.Services.GetServices<IHubProtocol>();
 

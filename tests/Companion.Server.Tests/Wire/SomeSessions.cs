@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
@@ -45,7 +46,7 @@ internal static class SomeSessions
         // A wrong digit soon leaves nothing to show; it is found and taken back.
         if (scan.Open.IsEmpty && random.Next(2) == 0)
             return new Undo();
-        return random.Next(16) switch
+        return random.Next(20) switch
         {
             0 => new PlaceDigit(cell, digit),
             1 or 2 or 3 => new PlaceDigit(cell, solution[cell]),
@@ -57,6 +58,10 @@ internal static class SomeSessions
             9 or 10 when scan.Open.Length > 0 => new StandBy(scan.Open[random.Next(scan.Open.Length)].Deduction),
             11 => new ClearAir(),
             12 => new EraseCells(CellSet.Of(cell)),
+            13 => new CueText($"Talking point {random.Next(1000)} of a co-host"),
+            14 when scan.Open.Length > 0 =>
+                new CueDeduction(scan.Open[random.Next(scan.Open.Length)].Deduction, (Grade)random.Next(1, 5)),
+            15 => new TakeCue(random.Next(1, 9), 1),
             _ => new NextGrade(),
         };
     }

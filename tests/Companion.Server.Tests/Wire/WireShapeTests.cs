@@ -32,6 +32,9 @@ public sealed class WireShapeTests
         { typeof(Engine.Candidate), "CandidateName" },
         { typeof(Reply), "Reply" },
         { typeof(ChatStatus), "ChatStatus" },
+        { typeof(CuesView), "CuesView" },
+        { typeof(CallOutView), "CallOut" },
+        { typeof(CuedDeduction), "CuedDeduction" },
     };
 
     [Theory]
@@ -55,6 +58,7 @@ public sealed class WireShapeTests
                 StageWire.Of(snapshot.State, SomeSessions.Voice),
                 PublicViews.Viewer(snapshot.State),
                 PanelViews.Next(snapshot.Scan!, SomeSessions.Voice),
+                CueViews.Of(snapshot.State, SomeSessions.Voice),
             ];
             foreach (var view in views)
             {
@@ -84,6 +88,9 @@ public sealed class WireShapeTests
         Assert.Equal(
             """{"cell":"r4c7","role":"pivot"}""",
             JsonSerializer.Serialize(new PatternCell(Engine.Cell.Parse("r4c7"), Role.Pivot), WireJson.Options));
+        Assert.Equal(
+            """{"id":2,"version":1,"stage":"standBy","text":"Thanks","seconds":0.4,"deduction":null}""",
+            JsonSerializer.Serialize(new CallOutView(2, 1, CueStage.StandBy, "Thanks", 0.4, null), WireJson.Options));
         Assert.Equal("[3,\"coHost\"]", JsonSerializer.Serialize(new object[] { Grade.Which, AccessRole.CoHost }, WireJson.Options));
         Assert.Equal(
             """[{"kind":"slash","x":0.5,"y":1.25,"digit":9}]""",

@@ -8,12 +8,20 @@ namespace Companion.Engine.Rules.Chains;
 /// </summary>
 internal sealed class ChainFinder : ShortestFirst
 {
+    /// <summary>The most sets of a chain of sets alone: longer ones are chains of any kind.</summary>
+    internal const int MostSets = 3;
+
     [ThreadStatic]
     private static ChainFinder?[]? _ofThread;
 
+    private readonly int _most;
     private Board? _board;
 
-    private ChainFinder(ChainKind kind) => Graph = new(kind);
+    private ChainFinder(ChainKind kind)
+    {
+        Graph = new(kind);
+        _most = kind == ChainKind.SetsOnly ? MostSets : Endless;
+    }
 
     /// <inheritdoc/>
     internal override ChainGraph Graph { get; }
@@ -52,7 +60,7 @@ internal sealed class ChainFinder : ShortestFirst
         Span<ulong> first = stackalloc ulong[Graph.Words];
         foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Excluded(single)))
             first.Add(Graph.Strong(node));
-        for (Walk.Begin(Graph, first); !Walk.IsOver; Walk.Advance())
+        for (Walk.Begin(Graph, first); !Walk.IsOver && Walk.Level <= _most; Walk.Advance())
         {
             if (Walk.Fresh.Overlaps(Graph.Excluded(single)))
                 return true;

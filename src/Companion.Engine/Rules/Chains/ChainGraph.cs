@@ -15,13 +15,16 @@ internal sealed class ChainGraph(ChainKind kind)
     private readonly List<int>[] _severalOf = [.. Enumerable.Range(0, Digit.Count).Select(_ => new List<int>())];
     private readonly List<Node> _nodes = [];
     private readonly List<CellSet> _seen = [];
-    private readonly List<(int One, int Other)> _links = [];
+    private readonly List<(int One, int Other, int Cells)> _links = [];
     private readonly List<LockedSet> _sets = [];
     private Board _board = Board.Blank;
     private ulong[] _weak = [];
     private ulong[] _strong = [];
     private ulong[] _step = [];
     private ulong[] _excluded = [];
+
+    /// <summary>What its chains are made of.</summary>
+    internal ChainKind Kind => kind;
 
     /// <summary>How many nodes there are.</summary>
     internal int Count => _nodes.Count;
@@ -32,8 +35,8 @@ internal sealed class ChainGraph(ChainKind kind)
     /// <summary>The length of a row.</summary>
     internal int Words { get; private set; }
 
-    /// <summary>The almost locked sets that link nodes strongly, of two cells or more.</summary>
-    internal List<LockedSet> Sets => _sets;
+    /// <summary>The strong links, each with the number of cells that it takes; one pair of nodes may have several.</summary>
+    internal List<(int One, int Other, int Cells)> Links => _links;
 
     internal Node this[int node] => _nodes[node];
 
@@ -83,9 +86,14 @@ internal sealed class ChainGraph(ChainKind kind)
         return new Candidate(first.Cells.First, first.Digit).CompareTo(new(second.Cells.First, second.Digit)) < 0;
     }
 
-    /// <summary>The smallest almost locked set by which the two nodes, of two digits, are linked strongly.</summary>
+    /// <summary>
+    /// The smallest almost locked set by which the two nodes, of two digits, are linked strongly; a cell with two candidates is the
+    /// smallest of all.
+    /// </summary>
     internal LockedSet SetOf(Node one, Node other)
     {
+        if (one.Cells == other.Cells && one.Cells.Count == 1 && _board[one.Cells.First].Count == 2)
+            return new(one.Cells, _board[one.Cells.First]);
         var smallest = default(LockedSet);
         foreach (var set in _sets)
         {
@@ -97,6 +105,18 @@ internal sealed class ChainGraph(ChainKind kind)
         }
 
         return smallest;
+    }
+
+    /// <summary>
+    /// The candidates that go where a set is known to hold all its digits but one of these: its other digits, from the cells that
+    /// see all their places in the set.
+    /// </summary>
+    internal CandidateSet LockedOut(LockedSet set, DigitSet linking)
+    {
+        var removes = CandidateSet.Empty;
+        foreach (var digit in set.Digits - linking)
+            removes = removes.WithPlane(digit, _board[digit] & (_board[digit] & set.Cells).CommonPeers);
+        return removes;
     }
 
     /// <summary>Reads a board.</summary>
@@ -163,7 +183,7 @@ internal sealed class ChainGraph(ChainKind kind)
         foreach (var cell in _board.CellsWith(2))
         {
             var one = _board[cell].First;
-            Link(NodeOf(new Candidate(cell, one)), NodeOf(new Candidate(cell, _board[cell].Without(one).First)));
+            Link(NodeOf(new Candidate(cell, one)), NodeOf(new Candidate(cell, _board[cell].Without(one).First)), cells: 1);
         }
     }
 
@@ -175,7 +195,7 @@ internal sealed class ChainGraph(ChainKind kind)
             {
                 var places = _board[digit] & house.Cells;
                 if (places.Count == 2)
-                    Link(NodeOf(new Candidate(places.First, digit)), NodeOf(new Candidate(places.Without(places.First).First, digit)));
+                    LinkPair(places, digit);
                 else if (places.Count > 2 && kind.HasFlag(ChainKind.Groups))
                     LinkGroups(house, digit, places);
             }
@@ -185,7 +205,13 @@ internal sealed class ChainGraph(ChainKind kind)
     private void LinkGroups(House house, Digit digit, CellSet places)
     {
         foreach (var (first, second) in Segments.InTwo(house, places))
-            Link(NodeOf(digit, first), NodeOf(digit, second));
+            Link(NodeOf(digit, first), NodeOf(digit, second), places.Count);
+    }
+
+    private void LinkPair(CellSet places, Digit digit)
+    {
+        var one = places.First;
+        Link(NodeOf(new Candidate(one, digit)), NodeOf(new Candidate(places.Without(one).First, digit)), cells: 2);
     }
 
     private void LinkSets()
@@ -199,25 +225,25 @@ internal sealed class ChainGraph(ChainKind kind)
                 rest = rest.Without(one);
                 var node = NodeOf(one, _board[one] & cells);
                 foreach (var other in rest)
-                    Link(node, NodeOf(other, _board[other] & cells));
+                    Link(node, NodeOf(other, _board[other] & cells), cells.Count);
             }
         }
     }
 
-    private void Link(int one, int other)
+    private void Link(int one, int other, int cells)
     {
         if (one != None && other != None)
-            _links.Add((one, other));
+            _links.Add((one, other, cells));
     }
 
     private void MakeRows()
     {
-        Words = (Count + 63) >> 6;
+        Words = NodeBits.WordsFor(Count);
         Reserve(ref _weak);
         Reserve(ref _strong);
         Reserve(ref _step);
         Reserve(ref _excluded);
-        foreach (var (one, other) in _links)
+        foreach (var (one, other, _) in _links)
         {
             _strong.AsSpan(one * Words, Words).Set(other);
             _strong.AsSpan(other * Words, Words).Set(one);

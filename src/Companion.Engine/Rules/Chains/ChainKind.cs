@@ -22,6 +22,9 @@ internal enum ChainKind
     /// <summary>Chains of one digit.</summary>
     OneDigit = Places,
 
+    /// <summary>Chains of one digit in cells and groups.</summary>
+    GroupedOneDigit = Places | Groups,
+
     /// <summary>Chains of cells with two candidates.</summary>
     BivalueCells = Cells,
 

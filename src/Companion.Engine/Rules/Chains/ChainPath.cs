@@ -8,6 +8,28 @@ namespace Companion.Engine.Rules.Chains;
 /// </summary>
 internal static class ChainPath
 {
+    /// <summary>Turns a chain round where its other end comes first on the board.</summary>
+    internal static void Turn(ChainGraph graph, List<int> path)
+    {
+        if (graph.IsBefore(path[^1], path[0]))
+            path.Reverse();
+    }
+
+    /// <summary>The cells of the nodes and of the almost locked sets that link them.</summary>
+    internal static CellSet CellsOf(ChainGraph graph, List<int> path)
+    {
+        var cells = CellSet.Empty;
+        for (var at = 0; at < path.Count; at += 2)
+        {
+            var (from, to) = (graph[path[at]], graph[path[at + 1]]);
+            cells |= from.Cells | to.Cells;
+            if (from.Digit != to.Digit)
+                cells |= graph.SetOf(from, to).Cells;
+        }
+
+        return cells;
+    }
+
     /// <summary>The deduction of a chain from end to end, or of a loop where its ends cannot both be true.</summary>
     internal static Deduction Deduce(RuleId rule, Board board, ChainGraph graph, List<int> path)
     {
@@ -29,10 +51,27 @@ internal static class ChainPath
         var pattern = new ChainPattern(board, graph);
         Enter(pattern, graph, path, CellSet.Empty);
         pattern.LinkWeakly(graph[path[^1]], graph[path[0]]);
+        pattern.Lock();
+        return pattern.Deduce(rule, places: CandidateSet.Empty, removes: RemovedByLoop(graph, path));
+    }
+
+    /// <summary>
+    /// What goes by a loop: whatever sees both ends of a weak link and, since of the two digits that link a set one is in it and
+    /// leaves room for all the others, these from the cells that see all their places in the set.
+    /// </summary>
+    internal static CandidateSet RemovedByLoop(ChainGraph graph, List<int> path)
+    {
         var removes = graph.SeenBy(path[^1], path[0]);
-        for (var at = 2; at < path.Count; at += 2)
-            removes |= graph.SeenBy(path[at - 1], path[at]);
-        return pattern.Deduce(rule, places: CandidateSet.Empty, removes | pattern.LockedOut());
+        for (var at = 0; at < path.Count; at += 2)
+        {
+            if (at > 0)
+                removes |= graph.SeenBy(path[at - 1], path[at]);
+            var (from, to) = (graph[path[at]], graph[path[at + 1]]);
+            if (from.Digit != to.Digit)
+                removes |= graph.LockedOut(graph.SetOf(from, to), DigitSet.Of(from.Digit, to.Digit));
+        }
+
+        return removes;
     }
 
     // A cell with an end in it is an end, whichever of its candidates the way comes to first.

@@ -21,7 +21,12 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _known = _known.With(cell);
     }
 
-    internal void LinkWeakly(Node from, Node to) => _links.Add(LinkBetween(from, to, isStrong: false));
+    /// <summary>Adds a weak link.</summary>
+    internal void LinkWeakly(Node from, Node to)
+    {
+        _digits = _digits.With(from.Digit).With(to.Digit);
+        _links.Add(LinkBetween(from, to, isStrong: false));
+    }
 
     /// <summary>Adds a strong link with all that it rests on: a cell, a house or an almost locked set.</summary>
     internal void LinkStrongly(Node from, Node to)
@@ -30,26 +35,20 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _digits = _digits.With(from.Digit).With(to.Digit);
         if (from.Digit == to.Digit)
             NameHouse(from, to);
-        else if (from.Cells == to.Cells && from.Cells.Count == 1 && board[from.Cells.First].Count == 2)
-            _restsOn |= CandidateSet.Of(from.Cells, ~board[from.Cells.First]);
+        else if (graph.SetOf(from, to) is var set && (set.Cells.Count > 1 || graph.Kind == ChainKind.SetsOnly))
+            NameSet(set, from, to);
         else
-            NameSet(graph.SetOf(from, to), DigitSet.Of(from.Digit, to.Digit));
+            _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
     }
 
-    /// <summary>
-    /// What goes where the links are a loop: of the two digits that link a set one is in it, so that it has room for all others,
-    /// which go from the cells that see all their places in the set.
-    /// </summary>
-    internal CandidateSet LockedOut()
+    /// <summary>Adds what a loop rests on beside its links: where else in a set the digits are not that it locks out.</summary>
+    internal void Lock()
     {
-        var removes = CandidateSet.Empty;
         foreach (var (set, linking) in _sets)
         {
-            foreach (var digit in set.Digits - linking)
-                removes |= CandidateSet.Of(board[digit] & (board[digit] & set.Cells).CommonPeers, digit);
+            foreach (var digit in graph.LockedOut(set, linking).Digits)
+                _restsOn |= CandidateSet.Of(set.Cells - board[digit], digit);
         }
-
-        return removes;
     }
 
     internal Deduction Deduce(RuleId rule, CandidateSet places, CandidateSet removes) => new()
@@ -86,15 +85,19 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         return found ?? throw new InvalidOperationException("The strong link has no house.");
     }
 
-    private void NameSet(LockedSet set, DigitSet linking)
+    // A set rests on what is absent from it, and its links on where else their digits are not in it.
+    private void NameSet(LockedSet set, Node from, Node to)
     {
+        var linking = DigitSet.Of(from.Digit, to.Digit);
         var known = _sets.FindIndex(part => part.Set == set);
         if (known >= 0)
             _sets[known] = (set, _sets[known].Linking | linking);
         else
             _sets.Add((set, linking));
         _digits |= set.Digits;
-        _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
+        _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits)
+            | CandidateSet.Of(set.Cells - from.Cells, from.Digit)
+            | CandidateSet.Of(set.Cells - to.Cells, to.Digit);
         foreach (var cell in set.Cells)
             Add(cell, Role.Set);
     }

@@ -64,7 +64,7 @@ internal sealed class ChainWalk
     /// </summary>
     /// <param name="starts">The nodes with which the way may start, false.</param>
     /// <param name="ends">The nodes of the last level in which it may end, true.</param>
-    /// <param name="path">The nodes of the way, two for each strong link, from the end that comes first on the board.</param>
+    /// <param name="path">The nodes of the way, two for each strong link, from its end back to its start.</param>
     /// <returns>Whether there is one.</returns>
     internal bool Trace(ReadOnlySpan<ulong> starts, ReadOnlySpan<ulong> ends, List<int> path)
     {
@@ -72,11 +72,8 @@ internal sealed class ChainWalk
         _steps = 0;
         foreach (var end in At(Level))
         {
-            if (!ends.Has(end) || !Back(end, Level, starts, path))
-                continue;
-            if (_graph.IsBefore(path[^1], path[0]))
-                path.Reverse();
-            return true;
+            if (ends.Has(end) && Back(end, Level, starts, path))
+                return true;
         }
 
         return false;

@@ -7,8 +7,12 @@ namespace Companion.Engine.Rules.Chains;
 /// <param name="Digits">Their candidates.</param>
 internal readonly record struct LockedSet(CellSet Cells, DigitSet Digits)
 {
+    /// <summary>The most cells that count: few can take in more.</summary>
+    internal const int MostCells = 5;
+
     /// <summary>
-    /// Adds every almost locked set of two cells or more, each once: by house (rows, columns, blocks), then by cells.
+    /// Adds every almost locked set of two to <see cref="MostCells"/> cells of which no part is a naked subset, each once: by house (rows, columns,
+    /// blocks), then by cells.
     /// </summary>
     internal static void FindAlmost(Board board, List<LockedSet> found)
     {
@@ -27,12 +31,23 @@ internal readonly record struct LockedSet(CellSet Cells, DigitSet Digits)
                 var union = unions[places & places - 1] | digitsAt[lowest];
                 unions[places] = (ushort)union;
                 var size = BitOperations.PopCount((uint)places);
-                if (size < 2 || BitOperations.PopCount((uint)union) != size + 1)
+                if (size < 2 || size > MostCells || BitOperations.PopCount((uint)union) != size + 1)
                     continue;
                 var cells = house.CellsAt(places);
-                if (size > 3 || cells.CommonHouses.First == house) // Else found in that one before.
-                    found.Add(new(cells, new DigitSet((ushort)union)));
+                if (cells.CommonHouses.First == house && !HasNakedSubset(places, unions)) // The first: else found before.
+                    found.Add(new(cells, new DigitSet(union)));
             }
         }
+    }
+
+    private static bool HasNakedSubset(int places, ReadOnlySpan<ushort> unions)
+    {
+        for (var part = places - 1 & places; part != 0; part = part - 1 & places)
+        {
+            if (BitOperations.PopCount(unions[part]) <= BitOperations.PopCount((uint)part))
+                return true;
+        }
+
+        return false;
     }
 }

@@ -7,7 +7,7 @@ internal static class Segments
 
     /// <summary>
     /// The ways to part these places of a house in two groups, each in one segment: two rows of a block, say, or a row and a column
-    /// of it. Some ways come twice, from either side.
+    /// of it. Some ways come twice, from either side. None where all lie in one segment: they are a single group, which is true.
     /// </summary>
     internal static Enumerator InTwo(House house, CellSet places) => new(OfHouse[house.Index], places);
 
@@ -17,7 +17,7 @@ internal static class Segments
     /// <summary>Walks the ways without allocating.</summary>
     internal struct Enumerator(CellSet[] segments, CellSet places)
     {
-        private int _next;
+        private int _next = IsInOne(segments, places) ? segments.Length : 0;
 
         /// <summary>The way the walk is at.</summary>
         public (CellSet One, CellSet Other) Current { get; private set; }
@@ -32,7 +32,7 @@ internal static class Segments
             {
                 var one = places & segments[_next++];
                 var other = places - one;
-                if (one.IsEmpty || other.IsEmpty || !IsInOneSegment(other))
+                if (one.IsEmpty || other.IsEmpty || !IsInOne(segments, other))
                     continue;
                 Current = (one, other);
                 return true;
@@ -41,7 +41,7 @@ internal static class Segments
             return false;
         }
 
-        private readonly bool IsInOneSegment(CellSet cells)
+        private static bool IsInOne(CellSet[] segments, CellSet cells)
         {
             foreach (var segment in segments)
             {

@@ -65,8 +65,9 @@ internal abstract class ShortestFirst
             var single = wanted & (1 << IndexBits) - 1;
             if (done.Contains(Graph.CandidateOf(single)))
                 continue;
-            if (!Trace(single))
+            if (!Trace(single) || IsSubset())
                 continue;
+            ChainPath.Turn(Graph, Path);
             var deduction = Deduce(rule, board);
             done |= deduction.Removes;
             foreach (var placed in deduction.Places)
@@ -75,6 +76,10 @@ internal abstract class ShortestFirst
                 return;
         }
     }
+
+    // A pattern of sets within one house is a subset of it.
+    private bool IsSubset() =>
+        Graph.Kind.HasFlag(ChainKind.Sets) && !ChainPath.CellsOf(Graph, Path).CommonHouses.IsEmpty;
 
     /// <summary>Puts the nodes of a shortest chain by which the candidate goes into <see cref="Path"/>.</summary>
     /// <returns>Whether there is one that does not come back to a node.</returns>

@@ -1,6 +1,5 @@
 using System.Net.Sockets;
 using System.Security.Authentication;
-using Companion.Server.Chat.Irc.Pace;
 
 namespace Companion.Server.Chat.Irc;
 
@@ -45,7 +44,7 @@ internal sealed partial class IrcChat(
 
     private async Task Stay(CancellationToken stop)
     {
-        var pace = new SendPace(TimeSpan.FromSeconds(_irc.SecondsPerMessage), _irc.Burst, clock);
+        var pace = new Pace(TimeSpan.FromSeconds(_irc.SecondsPerMessage), _irc.Burst, clock);
         await Tell(ChatPhase.Connecting, $"The chat is connecting to {_irc.Server}.");
         while (true)
         {
@@ -64,7 +63,7 @@ internal sealed partial class IrcChat(
         }
     }
 
-    private async Task<IrcStep.End> Guarded(IrcDialog dialog, SendPace pace, CancellationToken stop)
+    private async Task<IrcStep.End> Guarded(IrcDialog dialog, Pace pace, CancellationToken stop)
     {
         try
         {
@@ -76,20 +75,20 @@ internal sealed partial class IrcChat(
         }
         catch (AuthenticationException)
         {
-            return new(Sentences.BadCertificate, false);
+            return new(Reasons.BadCertificate, false);
         }
         catch (Exception lost) when (lost is SocketException or IOException or OperationCanceledException)
         {
-            return new(dialog.SignedInAt is null ? Sentences.Unreachable : Sentences.Closed, false);
+            return new(dialog.SignedInAt is null ? Reasons.Unreachable : Reasons.Closed, false);
         }
         catch (Exception bug)
         {
             Failed(bug);
-            return new(Sentences.Closed, false);
+            return new(Reasons.Closed, false);
         }
     }
 
-    private async Task<IrcStep.End> Visit(IrcDialog dialog, SendPace pace, CancellationToken stop)
+    private async Task<IrcStep.End> Visit(IrcDialog dialog, Pace pace, CancellationToken stop)
     {
         await using var connection = await IrcConnection.Open(_irc, clock, stop);
         using var over = CancellationTokenSource.CreateLinkedTokenSource(stop);

@@ -51,7 +51,7 @@ internal sealed class IrcDialog
         {
             null => [],
             { Command: "PING" } ping when LineBudget.Octets(ping.Last) <= LongestToken => [new IrcStep.Send(IrcMessage.Of("PONG", ping.Last))],
-            { Command: "ERROR" } when SignedInAt is not null => [new IrcStep.End(Sentences.Closed, false)],
+            { Command: "ERROR" } when SignedInAt is not null => [new IrcStep.End(Reasons.Closed, false)],
             { } message when SignedInAt is null => [.. _registration.Take(message).SelectMany(step => Enter(step, message))],
             { } message => [.. Talk(message)],
         };

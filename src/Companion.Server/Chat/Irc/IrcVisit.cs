@@ -1,6 +1,5 @@
 using System.Threading.Channels;
 using Companion.Server.Chat.Irc.Lines;
-using Companion.Server.Chat.Irc.Pace;
 
 namespace Companion.Server.Chat.Irc;
 
@@ -26,7 +25,7 @@ internal sealed class IrcVisit(IrcDialog dialog, IrcConnection connection, strin
             try
             {
                 if (await next.WaitAsync(UntilDue(), clock, stop) is not { } line)
-                    return new(Sentences.Closed, false);
+                    return new(Reasons.Closed, false);
                 next = connection.Lines.Next(stop);
                 steps = dialog.Take(line);
             }
@@ -48,7 +47,7 @@ internal sealed class IrcVisit(IrcDialog dialog, IrcConnection connection, strin
     /// <param name="words">What is to be said.</param>
     /// <param name="pace">How fast.</param>
     /// <param name="stop">Stops it.</param>
-    public async Task Speak(ChannelReader<string> words, SendPace pace, CancellationToken stop)
+    public async Task Speak(ChannelReader<string> words, Pace pace, CancellationToken stop)
     {
         await foreach (var text in words.ReadAllAsync(stop))
         {

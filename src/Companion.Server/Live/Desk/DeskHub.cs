@@ -15,7 +15,7 @@ namespace Companion.Server.Live.Desk;
 /// </summary>
 /// <param name="session">The session.</param>
 /// <param name="voice">The words.</param>
-internal sealed class DeskHub(SessionLoop session, Voice voice) : Hub<IDeskClient>
+internal sealed partial class DeskHub(SessionLoop session, Voice voice) : Hub<IDeskClient>
 {
     /// <summary>Greets a panel with the session as it is.</summary>
     public override async Task OnConnectedAsync()
@@ -23,6 +23,7 @@ internal sealed class DeskHub(SessionLoop session, Voice voice) : Hub<IDeskClien
         await Groups.AddToGroupAsync(Context.ConnectionId, Caller.ToString());
         await session.Greet(snapshot => Task.WhenAll(
             Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
+            Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
     }
 

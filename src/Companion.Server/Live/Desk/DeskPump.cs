@@ -3,6 +3,7 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Live.Transport;
 using Companion.Server.Wire;
 using Companion.Session.Scanning;
+using Companion.Session.State;
 using Companion.Session.Views;
 using Microsoft.AspNetCore.SignalR;
 
@@ -13,6 +14,7 @@ internal sealed class DeskPump(IHubContext<DeskHub, IDeskClient> hub, Voice voic
     : HubPump(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log)
 {
     private ScanResult? _shown;
+    private SessionState _cued = SessionState.Initial;
 
     /// <inheritdoc/>
     protected override Task Send(Snapshot snapshot)
@@ -28,6 +30,17 @@ internal sealed class DeskPump(IHubContext<DeskHub, IDeskClient> hub, Voice voic
             _shown = scan;
         }
 
+        if (MayDiffer(snapshot.State))
+        {
+            var cues = CueViews.Of(snapshot.State, voice);
+            sends.AddRange([presenters.Cues(cues), coHosts.Cues(cues)]);
+            _cued = snapshot.State;
+        }
+
         return Task.WhenAll(sends);
     }
+
+    // A deduction on the list is passed by what a scan looks at too.
+    private bool MayDiffer(SessionState state) =>
+        _cued.Cues != state.Cues || (state.Cues.CallOuts.Count > 0 && !Scan.HoldsFor(_cued, state));
 }

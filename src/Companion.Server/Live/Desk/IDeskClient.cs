@@ -13,4 +13,8 @@ public interface IDeskClient
     /// <summary>The open deductions; after each scan.</summary>
     /// <param name="view">The view.</param>
     Task Next(NextView view);
+
+    /// <summary>The cue list; after each change of it, and after each entry by which a deduction on it may have been passed.</summary>
+    /// <param name="view">The view.</param>
+    Task Cues(CuesView view);
 }

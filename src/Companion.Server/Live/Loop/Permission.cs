@@ -15,9 +15,11 @@ internal static class Permission
     {
         (AccessRole.Presenter, _) => null,
         (AccessRole.CoHost, StandBy or StandDown or NextGrade or PreviousGrade or ClearAir or MarkUsed
-            or PlaceFrame or ForgetScene or ShowFrame) => state.CoHostMayAir
+            or PlaceFrame or ForgetScene or ShowFrame or TakeCue) => state.CoHostMayAir
                 ? null
                 : "Co-hosts may not put anything on air now: ask the presenter to allow it.",
+        // The cue list is theirs: nobody outside sees it.
+        (AccessRole.CoHost, CueDeduction or CueText or RewordCue or RegradeCue or MoveCue or TurnCue or RemoveCue or SweepCues) => null,
         _ => "Only the presenter may do this: ask the presenter.",
     };
 }

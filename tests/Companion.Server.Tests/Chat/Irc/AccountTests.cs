@@ -32,7 +32,7 @@ public sealed class AccountTests(InspircdFixture fixture) : IClassFixture<Inspir
         await using var chat = await ChatHarness.Start(
             _server.Settings("#account") with { Account = "jilles", Nick = "wrongbot" }, password: "guess");
 
-        Assert.Equal(new(ChatPhase.Stopped, $"The chat has stopped. {Sentences.WrongAccount}"), await chat.Tells(ChatPhase.Stopped));
+        Assert.Equal(new(ChatPhase.Stopped, $"The chat has stopped. {Reasons.WrongAccount}"), await chat.Tells(ChatPhase.Stopped));
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class AccountTests(InspircdFixture fixture) : IClassFixture<Inspir
         await using var alone = new Inspircd();
         await alone.Start();
         await using var chat = await ChatHarness.Start(alone.Settings("#grid") with { Account = "jilles" }, password: "sesame");
-        await chat.Tells(Sentences.SignInAway);
+        await chat.Tells(Reasons.SignInAway);
 
         await using var accounts = await AccountsServer.Link(alone, "jilles", "sesame");
         await chat.Tells(ChatPhase.Connected, TimeSpan.FromSeconds(1));

@@ -48,7 +48,7 @@ public sealed class ChannelTests(NgircdFixture fixture) : IClassFixture<NgircdFi
         await op.Send("MODE #kick +b kicked!*@*", "KICK #kick kicked");
         await chat.Tells(ChatPhase.Connecting);
         var status = await chat.Tells(ChatPhase.Stopped, TimeSpan.FromSeconds(5));
-        Assert.Equal($"The chat has stopped. {Sentences.NotAllowedIn}", status.Text);
+        Assert.Equal($"The chat has stopped. {Reasons.NotAllowedIn}", status.Text);
         await op.Sees(message => message.Command is "KICK");
     }
 

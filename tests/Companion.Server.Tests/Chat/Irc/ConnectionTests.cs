@@ -37,7 +37,7 @@ public sealed class ConnectionTests(NgircdFixture fixture) : IClassFixture<Ngirc
         await using var chat = await ChatHarness.Connect(_server.Settings("#dead") with { Port = proxy.Port, Nick = "deadbot" });
         proxy.Die();
         chat.Clock.Advance(IdleWatch.Silence);
-        await chat.Until(() => chat.Told.Any(status => status.Text.Contains(Sentences.Silent, StringComparison.Ordinal)), TimeSpan.FromSeconds(5));
+        await chat.Until(() => chat.Told.Any(status => status.Text.Contains(Reasons.Silent, StringComparison.Ordinal)), TimeSpan.FromSeconds(5));
 
         proxy.Revive();
         await chat.Tells(ChatPhase.Connected, Step);
@@ -52,7 +52,7 @@ public sealed class ConnectionTests(NgircdFixture fixture) : IClassFixture<Ngirc
         await using var chat = await ChatHarness.Connect(server.Settings("#grid"));
         await server.Stop();
         await chat.Tells(ChatPhase.Connecting);
-        await chat.Tells(Sentences.Unreachable, Step);
+        await chat.Tells(Reasons.Unreachable, Step);
 
         await server.Start();
         await chat.Tells(ChatPhase.Connected, Step);
@@ -71,7 +71,7 @@ public sealed class ConnectionTests(NgircdFixture fixture) : IClassFixture<Ngirc
         Assert.Equal("secure: hint", await alice.Hears("tlsbot"));
 
         await using var distrusting = await ChatHarness.Start(settings with { Nick = "nobody" });
-        await distrusting.Tells(Sentences.BadCertificate);
+        await distrusting.Tells(Reasons.BadCertificate);
         Assert.Equal(ChatPhase.Connecting, distrusting.Newest.Phase);
     }
 
@@ -82,7 +82,7 @@ public sealed class ConnectionTests(NgircdFixture fixture) : IClassFixture<Ngirc
         await server.Start();
 
         await using var wrong = await ChatHarness.Start(server.Settings("#grid"), password: "guess");
-        Assert.Equal($"The chat has stopped. {Sentences.WrongPassword}", (await wrong.Tells(ChatPhase.Stopped)).Text);
+        Assert.Equal($"The chat has stopped. {Reasons.WrongPassword}", (await wrong.Tells(ChatPhase.Stopped)).Text);
         await using var right = await ChatHarness.Connect(server.Settings("#grid"), password: "s3same");
         Assert.All(wrong.Told.Concat(right.Told), status => Assert.DoesNotContain("guess", status.Text, StringComparison.Ordinal));
     }
@@ -92,7 +92,7 @@ public sealed class ConnectionTests(NgircdFixture fixture) : IClassFixture<Ngirc
     {
         await using var server = new Ngircd();
         await using var chat = await ChatHarness.Start(server.Settings("#grid"));
-        await chat.Until(() => chat.Told.Count(status => status.Text.Contains(Sentences.Unreachable, StringComparison.Ordinal)) == 5, Step);
+        await chat.Until(() => chat.Told.Count(status => status.Text.Contains(Reasons.Unreachable, StringComparison.Ordinal)) == 5, Step);
 
         Assert.All(chat.Told, status => Assert.Equal(ChatPhase.Connecting, status.Phase));
     }

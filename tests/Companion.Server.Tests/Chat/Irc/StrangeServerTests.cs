@@ -41,7 +41,7 @@ public sealed class StrangeServerTests : IAsyncLifetime
     public async Task Names_that_no_line_can_hold_end_the_visit_and_not_the_chat()
     {
         await Say(":irc 001 :a b\r\n:irc 005 x BOT=B :are supported\r\n"u8.ToArray());
-        await _chat.Tells(Sentences.Closed);
+        await _chat.Tells(Reasons.Closed);
 
         var coming = Accept();
         await _chat.Until(() => coming.IsCompleted, TimeSpan.FromSeconds(1));

@@ -59,7 +59,7 @@ internal abstract class IrcServer : IAsyncDisposable
     }
 
     /// <summary>A port that nobody has.</summary>
-    protected static int FreePort()
+    public static int FreePort()
     {
         using var socket = new TcpListener(IPAddress.Loopback, 0);
         socket.Start();

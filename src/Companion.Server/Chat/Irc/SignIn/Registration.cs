@@ -39,17 +39,17 @@ internal sealed class Registration(IrcSettings settings, Secret? password)
         "CAP" => Negotiate(message),
         "AUTHENTICATE" when message.Last == "+" && _wantsSasl => Sends(SaslPlain.Answer(settings.Account, password!)),
         "903" or "907" => SignedIn(),
-        "902" or "904" or "905" => Ends(Sentences.WrongAccount, true),
-        "906" => Ends(Sentences.SignInBroken, false),
-        "464" => Ends(Sentences.WrongPassword, true),
+        "902" or "904" or "905" => Ends(Reasons.WrongAccount, true),
+        "906" => Ends(Reasons.SignInBroken, false),
+        "464" => Ends(Reasons.WrongPassword, true),
         // Some servers say only this of a wrong password.
         "ERROR" when password is not null && message.Last.Contains("password", StringComparison.OrdinalIgnoreCase) =>
-            Ends(Sentences.WrongPassword, true),
-        "ERROR" => Ends(Sentences.Closed, false),
-        "465" or "466" => Ends(Sentences.BannedFromServer, true),
-        "432" => Ends(Sentences.BadNick, true),
+            Ends(Reasons.WrongPassword, true),
+        "ERROR" => Ends(Reasons.Closed, false),
+        "465" or "466" => Ends(Reasons.BannedFromServer, true),
+        "432" => Ends(Reasons.BadNick, true),
         "433" or "436" or "437" => NextNick(),
-        "001" when _wantsSasl && !_isSignedIn => Ends(Sentences.NoSignIn, true),
+        "001" when _wantsSasl && !_isSignedIn => Ends(Reasons.NoSignIn, true),
         "001" => [new IrcStep.SignedIn()],
         _ => [],
     };
@@ -71,7 +71,7 @@ internal sealed class Registration(IrcSettings settings, Secret? password)
         if (Capabilities.Has(Capabilities.Sasl))
             return [.. steps, .. Sends("AUTHENTICATE", "PLAIN")];
         // Some servers take the offer back while their accounts are down: worth coming again, never worth going on without.
-        return Capabilities.RefusesPlain ? Ends(Sentences.NoSignIn, true) : Ends(Sentences.SignInAway, false);
+        return Capabilities.RefusesPlain ? Ends(Reasons.NoSignIn, true) : Ends(Reasons.SignInAway, false);
     }
 
     private IEnumerable<IrcStep> SignedIn()
@@ -83,7 +83,7 @@ internal sealed class Registration(IrcSettings settings, Secret? password)
     private IEnumerable<IrcStep> NextNick()
     {
         if (_nicks == MostNicks)
-            return Ends(Sentences.NicksTaken, false);
+            return Ends(Reasons.NicksTaken, false);
         return Sends("NICK", $"{settings.Nick[..Math.Min(Stem, settings.Nick.Length)]}{_nicks++}");
     }
 }

@@ -29,7 +29,7 @@ internal sealed class IdleWatch(TimeProvider clock)
     public IrcStep Wake()
     {
         if (_hasAsked)
-            return new IrcStep.End(Sentences.Silent, false);
+            return new IrcStep.End(Reasons.Silent, false);
         _hasAsked = true;
         DueAt = clock.GetUtcNow() + Patience;
         return new IrcStep.Send(IrcMessage.Of("PING", "companion"));

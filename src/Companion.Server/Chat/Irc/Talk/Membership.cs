@@ -75,9 +75,9 @@ internal sealed class Membership(string channel, string server, ServerTraits tra
             case "471" or "437" or "480" when IsHere(message[1]):
                 return Wait("The channel lets nobody in now");
             case "473" or "474" or "475" or "477" when IsHere(message[1]):
-                return new IrcStep.End(Sentences.NotAllowedIn, true);
+                return new IrcStep.End(Reasons.NotAllowedIn, true);
             case "403" or "405" or "476" or "479" when IsHere(message[1]):
-                return new IrcStep.End(Sentences.NoSuchChannel, true);
+                return new IrcStep.End(Reasons.NoSuchChannel, true);
             default:
                 return null;
         }

@@ -81,18 +81,18 @@ public sealed class SignInTests
 
     public static TheoryData<string[], string, bool> Refusals => new()
     {
-        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 904 * :SASL authentication failed"], Sentences.WrongAccount, true },
-        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 905 * :too long"], Sentences.WrongAccount, true },
-        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 902 * :nick is locked"], Sentences.WrongAccount, true },
-        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", ":s 906 * :aborted"], Sentences.SignInBroken, false },
-        { [":s CAP * LS :sasl=EXTERNAL"], Sentences.NoSignIn, true },
-        { [":s CAP * LS :batch"], Sentences.SignInAway, false },
-        { [":s CAP * LS :sasl", ":s CAP * NAK :sasl"], Sentences.SignInAway, false },
-        { [":s 421 * CAP :Unknown command", ":s 001 hintbot :Welcome"], Sentences.NoSignIn, true },
-        { [":s 464 * :Password incorrect"], Sentences.WrongPassword, true },
-        { [":s 465 * :You are banned"], Sentences.BannedFromServer, true },
-        { [":s 432 * hintbot :Erroneous nickname"], Sentences.BadNick, true },
-        { ["ERROR :Closing link: (hintbot@1.2.3.4) [Registration timeout]"], Sentences.Closed, false },
+        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 904 * :SASL authentication failed"], Reasons.WrongAccount, true },
+        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 905 * :too long"], Reasons.WrongAccount, true },
+        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", "AUTHENTICATE +", ":s 902 * :nick is locked"], Reasons.WrongAccount, true },
+        { [":s CAP * LS :sasl", ":s CAP * ACK :sasl", ":s 906 * :aborted"], Reasons.SignInBroken, false },
+        { [":s CAP * LS :sasl=EXTERNAL"], Reasons.NoSignIn, true },
+        { [":s CAP * LS :batch"], Reasons.SignInAway, false },
+        { [":s CAP * LS :sasl", ":s CAP * NAK :sasl"], Reasons.SignInAway, false },
+        { [":s 421 * CAP :Unknown command", ":s 001 hintbot :Welcome"], Reasons.NoSignIn, true },
+        { [":s 464 * :Password incorrect"], Reasons.WrongPassword, true },
+        { [":s 465 * :You are banned"], Reasons.BannedFromServer, true },
+        { [":s 432 * hintbot :Erroneous nickname"], Reasons.BadNick, true },
+        { ["ERROR :Closing link: (hintbot@1.2.3.4) [Registration timeout]"], Reasons.Closed, false },
     };
 
     [Theory]
@@ -125,7 +125,7 @@ public sealed class SignInTests
         var tried = Enumerable.Range(0, 10).SelectMany(_ => talker.Answers(":s 433 * x :taken")).ToList();
 
         Assert.Equal(9, tried.Distinct().Count());
-        Assert.Equal(new IrcStep.End(Sentences.NicksTaken, false), talker.End);
+        Assert.Equal(new IrcStep.End(Reasons.NicksTaken, false), talker.End);
     }
 
     [Fact]

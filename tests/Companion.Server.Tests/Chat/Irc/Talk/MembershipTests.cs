@@ -44,12 +44,12 @@ public sealed class MembershipTests
     }
 
     [Theory]
-    [InlineData("474", Sentences.NotAllowedIn)]
-    [InlineData("473", Sentences.NotAllowedIn)]
-    [InlineData("475", Sentences.NotAllowedIn)]
-    [InlineData("477", Sentences.NotAllowedIn)]
-    [InlineData("403", Sentences.NoSuchChannel)]
-    [InlineData("476", Sentences.NoSuchChannel)]
+    [InlineData("474", Reasons.NotAllowedIn)]
+    [InlineData("473", Reasons.NotAllowedIn)]
+    [InlineData("475", Reasons.NotAllowedIn)]
+    [InlineData("477", Reasons.NotAllowedIn)]
+    [InlineData("403", Reasons.NoSuchChannel)]
+    [InlineData("476", Reasons.NoSuchChannel)]
     public void A_channel_that_refuses_us_ends_it(string numeric, string reason)
     {
         var talker = Talker.InChannel();
@@ -97,6 +97,6 @@ public sealed class MembershipTests
         Assert.Equal(["PING companion"], talker.After(IdleWatch.Silence));
         Assert.Null(talker.End);
         talker.After(IdleWatch.Patience);
-        Assert.Equal(new IrcStep.End(Sentences.Silent, false), talker.End);
+        Assert.Equal(new IrcStep.End(Reasons.Silent, false), talker.End);
     }
 }

@@ -1,6 +1,6 @@
-using Companion.Server.Chat.Irc.Pace;
+using Companion.Server.Chat.Irc;
 
-namespace Companion.Server.Tests.Chat.Irc.Pace;
+namespace Companion.Server.Tests.Chat.Irc;
 
 public sealed class BackoffTests
 {

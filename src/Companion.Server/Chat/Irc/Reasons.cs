@@ -1,7 +1,7 @@
 namespace Companion.Server.Chat.Irc;
 
 /// <summary>Why the chat is not there, each with the way out. None repeats what a server said, which may name viewers or addresses.</summary>
-internal static class Sentences
+internal static class Reasons
 {
     /// <summary>Account and password were refused.</summary>
     public const string WrongAccount = "The server did not take the account and its password: correct them and start the companion again.";

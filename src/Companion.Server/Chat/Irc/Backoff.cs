@@ -1,4 +1,4 @@
-namespace Companion.Server.Chat.Irc.Pace;
+namespace Companion.Server.Chat.Irc;
 
 /// <summary>
 /// How long to wait before connecting again: anything from nothing to a limit that doubles each time ("full jitter"), so that
