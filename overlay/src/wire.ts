@@ -174,12 +174,51 @@ export interface CuesView {
   callOuts: CallOut[];
 }
 
+/** How far the presenter lets viewers go who ask. */
+export interface AskLimits {
+  open: boolean;
+  highest: Grade;
+  quietOnAir: boolean;
+}
+
+/** How far viewers are behind the presenter, in seconds. */
+export interface Delay {
+  /** What answers go by, 0 to 60. */
+  seconds: number;
+  least: number;
+  most: number;
+}
+
+/** What viewers say to have found of one cell. Never on air. */
+export interface CellCalls {
+  cell: CellName;
+  viewers: number;
+  right: number;
+  /** Null until the digit is placed, or where nobody was right. */
+  standing: 'first' | 'close' | 'after' | null;
+  /** By how many seconds the first right call came before the entry. */
+  earlier: number | null;
+}
+
+/** What comes of viewers' asks: numbers and cells, never who. */
+export interface ViewersView {
+  limits: AskLimits;
+  delay: Delay;
+  code: string | null;
+  measured: Delay | null;
+  measuredViewers: number;
+  answers: number;
+  calls: CellCalls[];
+}
+
 export interface OverlayView {
   sequence: number;
   frame: Frame;
   showsFrame: boolean;
   grade: Grade | null;
   picture: Picture | null;
+  /** By which viewers let the delay be measured. */
+  code: string | null;
 }
 
 export interface StageView {
@@ -188,6 +227,7 @@ export interface StageView {
   cells: StageCell[];
   grade: Grade | null;
   picture: Picture | null;
+  code: string | null;
 }
 
 /** The answer to everything that a page asks for. */
@@ -203,6 +243,7 @@ export interface DeskPushes {
   Desk: (view: DeskView) => void;
   Next: (view: NextView) => void;
   Cues: (view: CuesView) => void;
+  Viewers: (view: ViewersView) => void;
 }
 
 export interface OverlayPushes {
@@ -244,4 +285,10 @@ export interface DeskMethods {
   RemoveCue: (id: number, version: number) => Reply;
   /** Takes off what is done or passed. */
   SweepCues: () => Reply;
+  LimitAsks: (open: boolean, highest: Grade, quietOnAir: boolean) => Reply;
+  SetDelay: (seconds: number) => Reply;
+  UseMeasuredDelay: () => Reply;
+  ShowDelayCode: () => Reply;
+  HideDelayCode: () => Reply;
+  EndShow: () => Reply;
 }

@@ -3,6 +3,7 @@ using Companion.Session.Asks;
 using Companion.Session.Commands;
 using Companion.Session.Cues;
 using Companion.Session.Entries;
+using Companion.Session.Events;
 using Companion.Session.Proving;
 using Companion.Session.State;
 
@@ -31,6 +32,7 @@ public static class Decider
             ClearAir => AirRequests.Clear(state, now),
             LimitAsks limit => AskRequests.Limit(state, limit, now),
             SetDelay set => AskRequests.SetDelay(state, set, now),
+            UseMeasuredDelay use => AskRequests.UseMeasured(state, use, now),
             ShowDelayCode show => AskRequests.ShowCode(show, now),
             HideDelayCode => AskRequests.HideCode(state, now),
             CueText cue => CueRequests.Cue(state, cue, now),
@@ -42,6 +44,7 @@ public static class Decider
             RemoveCue remove => CueRequests.Remove(state, remove, now),
             SweepCues => CueRequests.Sweep(state, now),
             AttributeEntry found => ProofRequests.Attribute(state, found, now),
+            EndShow => Decision.Of(new ShowEnded(now)),
             SettleMarks => MarkRequests.Settle(state, now),
             _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),
             PlaceDigit place => DigitRequests.Place(state, place, now),

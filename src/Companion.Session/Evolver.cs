@@ -39,6 +39,7 @@ public static class Evolver
             DelayCodeHidden => state with { Asks = state.Asks with { Code = null } },
             DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
                 state with { Cues = CueEffects.Apply(state, happened) },
+            ShowEnded => state with { Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 } },
             _ => Enter(state, happened),
         };
         return next with { Sequence = state.Sequence + 1 };

@@ -79,12 +79,13 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutAsks() => _random.Next(4) switch
+    private Command AboutAsks() => _random.Next(5) switch
     {
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),
         1 => new SetDelay(new(_random.Next(-5, 70), _random.Next(5), _random.Next(70))),
         2 => new ShowDelayCode(_random.Next(3) == 0 ? "no code!" : "kite"),
-        _ => new HideDelayCode(),
+        3 => new HideDelayCode(),
+        _ => new EndShow(),
     };
 
     private Cell AnyCell() => Cell.At(_random.Next(Cell.Count));

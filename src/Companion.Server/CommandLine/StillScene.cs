@@ -25,7 +25,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
             return new(null, null, ladder, null, [.. reading.Faults.Select(fault => fault.Sentence)]);
         var cells = CellSet.All.Select(cell =>
             new StageCell(board.DigitAt(cell), board.Givens.Contains(cell), null, DigitSet.Empty, DigitSet.Empty));
-        return new(new(0, new("", "", ""), [.. cells], null), board, LadderOptions.For(board, ladder), null, []);
+        return new(new(0, new("", "", ""), [.. cells], null, null), board, LadderOptions.For(board, ladder), null, []);
     }
 
     /// <summary>The scene of the session that a data folder holds.</summary>

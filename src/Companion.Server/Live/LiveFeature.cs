@@ -1,5 +1,6 @@
 using Companion.Engine.Rules;
 using Companion.Server.Access;
+using Companion.Server.Live.Asks;
 using Companion.Server.Live.Audience;
 using Companion.Server.Live.Desk;
 using Companion.Server.Live.Loop;
@@ -26,6 +27,7 @@ internal static class LiveFeature
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();
+        services.AddAsks(ladder.AtFirst);
         services.AddSignalR(hub => hub.AddFilter<ReplacedKeyFilter>())
             .AddHubOptions<DeskHub>(hub => hub.MaximumReceiveMessageSize = 16 * 1024) // a pasted grid with its credit, generously
             .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024) // handshake and pings
@@ -60,10 +62,4 @@ internal static class LiveFeature
                 .UseHub<THub>())
             .RequireAuthorization(policy);
     }
-
-    private static IServiceCollection AddHosted<T>(this IServiceCollection services)
-        where T : class, IHostedService => services.AddSingleton<T>().AddHostedService(provider => provider.GetRequiredService<T>());
-
-    private static IServiceCollection AddOutput<T>(this IServiceCollection services)
-        where T : class, IHostedService, IOutput => services.AddHosted<T>().AddSingleton<IOutput>(provider => provider.GetRequiredService<T>());
 }

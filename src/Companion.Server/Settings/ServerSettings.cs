@@ -1,6 +1,7 @@
 using System.Net;
 using Companion.Engine.Proofs;
 using Companion.Server.Chat;
+using Companion.Session.Asks;
 
 namespace Companion.Server.Settings;
 
@@ -37,6 +38,9 @@ internal sealed record ServerSettings
     /// <summary>The chats; none by default.</summary>
     public ChatSettings Chat { get; init; } = new();
 
+    /// <summary>How viewers are answered.</summary>
+    public AskSettings Asks { get; init; } = new();
+
     /// <summary>How fast the presenter speaks.</summary>
     public SpeakingRate SpeakingRate => SpeakingRate.Of(WordsPerMinute);
 
@@ -61,6 +65,8 @@ internal sealed record ServerSettings
         if (AudiencePushesPerSecond is < 1 or > 10)
             yield return $"audiencePushesPerSecond is 1 to 10 and not {AudiencePushesPerSecond}: change it.";
         foreach (var fault in Chat.Faults())
+            yield return fault;
+        foreach (var fault in Asks.Faults())
             yield return fault;
     }
 

@@ -11,12 +11,18 @@ namespace Companion.Server.Wire;
 /// <param name="ShowsFrame">Whether the frame's outline is drawn.</param>
 /// <param name="Grade">The grade on air, or null.</param>
 /// <param name="Picture">The picture of that grade, or null.</param>
-public sealed record OverlayWire(long Sequence, Frame Frame, bool ShowsFrame, Grade? Grade, Picture? Picture)
+/// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
+public sealed record OverlayWire(long Sequence, Frame Frame, bool ShowsFrame, Grade? Grade, Picture? Picture, string? Code)
 {
     internal static OverlayWire Of(SessionState state, string scene, Voice voice)
     {
         var view = PublicViews.Overlay(state, scene, voice);
         return new(
-            view.Sequence, view.Frame, view.ShowsFrame, view.OnAir?.Grade, view.OnAir is { } hint ? PictureOf.Hint(hint) : null);
+            view.Sequence,
+            view.Frame,
+            view.ShowsFrame,
+            view.OnAir?.Grade,
+            view.OnAir is { } hint ? PictureOf.Hint(hint) : null,
+            view.Code);
     }
 }

@@ -12,12 +12,19 @@ namespace Companion.Server.Wire;
 /// <param name="Cells">The 81 cells as the presenter wrote them.</param>
 /// <param name="Grade">The grade on air, or null.</param>
 /// <param name="Picture">The picture of that grade, or null.</param>
+/// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
 public sealed record StageWire(
-    long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Grade? Grade, Picture? Picture)
+    long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Grade? Grade, Picture? Picture, string? Code)
 {
     internal static StageWire Of(SessionState state, Voice voice)
     {
         var view = PublicViews.Stage(state, voice);
-        return new(view.Sequence, view.Credit, view.Cells, view.OnAir?.Grade, view.OnAir is { } hint ? PictureOf.Hint(hint) : null);
+        return new(
+            view.Sequence,
+            view.Credit,
+            view.Cells,
+            view.OnAir?.Grade,
+            view.OnAir is { } hint ? PictureOf.Hint(hint) : null,
+            view.Code);
     }
 }

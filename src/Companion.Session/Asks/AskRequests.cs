@@ -22,6 +22,10 @@ internal static class AskRequests
         return state.Asks.Delay == set.Delay ? Decision.Nothing : Decision.Of(new DelaySet(now, set.Delay));
     }
 
+    public static Decision UseMeasured(SessionState state, UseMeasuredDelay use, DateTimeOffset now) => use.Measured is { } measured
+        ? SetDelay(state, new(measured), now)
+        : Decision.Refuse("No delay was measured yet: show a code and have viewers write it.");
+
     // A second code takes the place of the first: the delay is measured from when a code came up.
     public static Decision ShowCode(ShowDelayCode show, DateTimeOffset now) => IsCode(show.Code)
         ? Decision.Of(new DelayCodeShown(now, show.Code))

@@ -6,8 +6,9 @@ namespace Companion.Session.Asks;
 /// <param name="Limits">How far viewers may go, or null for what the settings say.</param>
 /// <param name="Delay">How far they are behind, or null for what the settings say.</param>
 /// <param name="Code">The code that the overlay shows to measure the delay, or null.</param>
-public sealed record AskRules(AskLimits? Limits, Delay? Delay, string? Code)
+/// <param name="ShowsEnded">How many shows have ended: at the end of each, viewers are forgotten.</param>
+public sealed record AskRules(AskLimits? Limits, Delay? Delay, string? Code, int ShowsEnded)
 {
     /// <summary>All as the settings say, no code shown.</summary>
-    public static AskRules AsSet { get; } = new(null, null, null);
+    public static AskRules AsSet { get; } = new(null, null, null, ShowsEnded: 0);
 }

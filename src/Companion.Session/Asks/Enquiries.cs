@@ -50,13 +50,19 @@ public sealed class Enquiries
 
     /// <summary>What the presenter sees of the viewers.</summary>
     public ViewersView View => new(
-        Limits, Delay, _rules?.Code, _measure.Measured, _measure.Viewers, _answers, _calls.Cells(Delay));
+        Limits, Delay, _rules?.Code, _measure.Measured, _measure.Viewers, _answers, new(_calls.Cells(Delay)));
+
+    /// <summary>How many shows have ended, as far as was shown. Whoever hashes viewers takes a new salt with each.</summary>
+    public int ShowsEnded => _rules?.ShowsEnded ?? 0;
 
     private AskLimits Limits => _rules?.Limits ?? _settings.Limits;
 
     private Delay Delay => _rules?.Delay ?? _settings.Delay;
 
-    /// <summary>Keeps what is shown from now on. What the presenter has set about viewers holds at once.</summary>
+    /// <summary>
+    /// Keeps what is shown from now on. What the presenter has set about viewers holds at once; at the end of a show they are
+    /// forgotten, with what they called.
+    /// </summary>
     /// <param name="state">The state.</param>
     /// <param name="at">When it was shown.</param>
     public void Show(SessionState state, DateTimeOffset at)
@@ -66,25 +72,31 @@ public sealed class Enquiries
         // A code that was up before this program was started came up nobody knows when.
         if (_rules is { } before && state.Asks.Code is { } code && code != before.Code)
             _measure.Show(code, at);
+        if (_rules is not null && state.Asks.ShowsEnded != _rules.ShowsEnded)
+            Forget();
         _rules = state.Asks;
         _calls.Show(state, at);
         _line.Show(state, at);
     }
 
     /// <summary>Takes an ask. What comes too often, too soon after the last or while viewers may not ask is dropped.</summary>
-    public void Take(Asked asked)
+    /// <returns>
+    /// Whether something will be due for it, be it <see cref="Unanswered"/>. A viewer waits for one answer at a time.
+    /// </returns>
+    public bool Take(Asked asked)
     {
         ArgumentNullException.ThrowIfNull(asked);
         if (asked.Ask is AskDelay code)
             _measure.Hear(asked.Viewer, code.Code, asked.At);
-        if (!Limits.Open || _line.At(asked.At - Delay.Time) is not { } seen)
-            return;
-        if (asked.Ask is AskDelay)
-            Ask(asked, _ => Prepared.Personal(new Counted()));
-        else if (asked.Ask is AskCall call)
-            Call(asked, call, seen);
-        else if (!IsQuiet(seen))
-            Ask(asked, viewer => Prepare(asked, viewer, seen));
+        if (!Limits.Open || _line.At(Delay.SeenAt(asked.At)) is not { } seen)
+            return false;
+        var viewer = _viewers[asked.Viewer];
+        return asked.Ask switch
+        {
+            AskCall call => Count(asked, call, viewer, seen),
+            AskDelay => Queue(asked, viewer, () => asked.Way.IsShared ? null : Prepared.Personal(new Counted())),
+            _ => !IsQuiet(seen) && Queue(asked, viewer, () => Prepare(asked, viewer, seen)),
+        };
     }
 
     /// <summary>The answers that are due.</summary>
@@ -93,36 +105,18 @@ public sealed class Enquiries
     {
         var due = ImmutableArray.CreateBuilder<Answered>();
         foreach (var stale in _questions.TakeStale(now))
-            Release(stale);
+            due.Add(Drop(stale));
         while (_questions.Next(now) is { } question)
-        {
-            Release(question);
-            if (!MayGoOut(question.Prepared.Answer, now))
-                continue;
-            Remember(question, now);
-            due.Add(question.Answered());
-        }
-
+            due.Add(MayGoOut(question.Prepared.Answer, now) ? Answer(question, now) : Drop(question));
         return due.ToImmutable();
     }
 
-    /// <summary>Forgets all viewers and what they called, as at the end of a show. What is on the delay line stays.</summary>
-    public void Forget()
+    private bool Queue(Asked asked, Viewer viewer, Func<Prepared?> prepare)
     {
-        _viewers.Clear();
-        _questions.Clear();
-        _measure.Forget();
-        _calls.Clear();
-    }
-
-    private void Ask(Asked asked, Func<Viewer, Prepared?> prepare)
-    {
-        var viewer = _viewers[asked.Viewer];
         if (viewer.Waits || IsWithinPause(viewer.AskedAt, asked.At))
-            return;
+            return false;
         viewer.AskedAt = asked.At;
-        if (prepare(viewer) is { } prepared && !(asked.Way.IsShared && prepared.Answer is Counted))
-            viewer.Waits = _questions.Add(asked, prepared);
+        return viewer.Waits = prepare() is { } prepared && _questions.Add(asked, prepared);
     }
 
     private Prepared? Prepare(Asked asked, Viewer viewer, SessionState seen) => asked.Ask switch
@@ -137,28 +131,38 @@ public sealed class Enquiries
     };
 
     // Counted beside all other asks: whoever was just given a hint may find the digit at once.
-    private void Call(Asked asked, AskCall call, SessionState seen)
+    private bool Count(Asked asked, AskCall call, Viewer viewer, SessionState seen)
     {
-        var viewer = _viewers[asked.Viewer];
         if (IsWithinPause(viewer.CalledAt, asked.At) || seen.Grid.Puzzle is null || seen.Grid.DigitAt(call.Cell) is not null)
-            return;
+            return false;
         viewer.CalledAt = asked.At;
         _calls.Count(asked.Viewer, call, asked.At);
-        if (!asked.Way.IsShared && !viewer.Waits)
-            viewer.Waits = _questions.Add(asked, Prepared.Personal(new Counted()));
+        if (asked.Way.IsShared || viewer.Waits)
+            return false;
+        return viewer.Waits = _questions.Add(asked, Prepared.Personal(new Counted()));
     }
 
-    private void Remember(Question question, DateTimeOffset now)
+    private Answered Answer(Question question, DateTimeOffset now)
     {
         _questions.Said(question, now);
         _answers++;
-        if (question.Prepared is not { Step: { } step, Answer: HintGiven given })
-            return;
-        var pause = _settings.GradePauseSeconds is { } seconds
-            ? TimeSpan.FromSeconds(seconds)
-            : given.Hint.Words.TimeToSay(_voice.Rate);
-        foreach (var id in question.Viewers)
-            _viewers[id].Get(step, given.Hint.Grade, now + pause);
+        Release(question);
+        if (question.Prepared is { Step: { } step, Answer: HintGiven given })
+        {
+            var pause = _settings.GradePauseSeconds is { } seconds
+                ? TimeSpan.FromSeconds(seconds)
+                : given.Hint.Words.TimeToSay(_voice.Rate);
+            foreach (var id in question.Viewers)
+                _viewers[id].Get(step, given.Hint.Grade, now + pause);
+        }
+
+        return question.Answered(question.Prepared.Answer);
+    }
+
+    private Answered Drop(Question question)
+    {
+        Release(question);
+        return question.Answered(new Unanswered());
     }
 
     private void Release(Question question)
@@ -167,10 +171,19 @@ public sealed class Enquiries
             _viewers[id].Waits = false;
     }
 
+    // What is on the delay line was seen by all and belongs to no viewer: it stays.
+    private void Forget()
+    {
+        _viewers.Clear();
+        _questions.MakeStale();
+        _measure.Forget();
+        _calls.Clear();
+    }
+
     // The presenter may have closed, quietened or limited the asks since the question came in.
     private bool MayGoOut(Answer answer, DateTimeOffset now) =>
         Limits.Open
-        && (answer is Counted || !(_line.At(now - Delay.Time) is { } seen && IsQuiet(seen)))
+        && (answer is Counted || !(_line.At(Delay.SeenAt(now)) is { } seen && IsQuiet(seen)))
         && !(answer is HintGiven given && given.Hint.Grade > Limits.Highest);
 
     private bool IsQuiet(SessionState seen) => Limits.QuietOnAir && seen.OnAir is not null;

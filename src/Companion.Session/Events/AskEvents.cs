@@ -21,3 +21,7 @@ public sealed record DelayCodeShown(DateTimeOffset At, string Code) : Event(At);
 /// <summary>The code was taken off the overlay.</summary>
 /// <param name="At">When.</param>
 public sealed record DelayCodeHidden(DateTimeOffset At) : Event(At);
+
+/// <summary>The show was over, and the viewers were forgotten.</summary>
+/// <param name="At">When.</param>
+public sealed record ShowEnded(DateTimeOffset At) : Event(At);

@@ -8,4 +8,5 @@ namespace Companion.Session.Views;
 /// <param name="Frame">The board's place in the scene.</param>
 /// <param name="ShowsFrame">Whether the frame's outline is drawn, while it is being placed.</param>
 /// <param name="OnAir">The hint on air, of the type of its grade, or null.</param>
-public sealed record OverlayView(long Sequence, Frame Frame, bool ShowsFrame, Hint? OnAir);
+/// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
+public sealed record OverlayView(long Sequence, Frame Frame, bool ShowsFrame, Hint? OnAir, string? Code);

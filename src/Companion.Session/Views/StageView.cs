@@ -9,4 +9,6 @@ namespace Companion.Session.Views;
 /// <param name="Credit">Title, setter and link of the puzzle.</param>
 /// <param name="Cells">The 81 cells, row by row.</param>
 /// <param name="OnAir">The hint on air, of the type of its grade, or null.</param>
-public sealed record StageView(long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Hint? OnAir);
+/// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
+public sealed record StageView(
+    long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Hint? OnAir, string? Code);

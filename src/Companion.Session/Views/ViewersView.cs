@@ -1,7 +1,7 @@
-using System.Collections.Immutable;
 using Companion.Session.Asks;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Asks.Delays;
+using Companion.Session.State;
 
 namespace Companion.Session.Views;
 
@@ -20,4 +20,4 @@ public sealed record ViewersView(
     Delay? Measured,
     int MeasuredViewers,
     long Answers,
-    ImmutableArray<CellCalls> Calls);
+    ValueArray<CellCalls> Calls);

@@ -37,6 +37,12 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("Redo", [], CoHosts.Never),
         ("ClearGrid", [], CoHosts.Never),
         ("AllowCoHostOnAir", [true], CoHosts.Never),
+        ("LimitAsks", [true, 3, false], CoHosts.Never),
+        ("SetDelay", [12], CoHosts.Never),
+        ("UseMeasuredDelay", [], CoHosts.Never),
+        ("ShowDelayCode", [], CoHosts.Never),
+        ("HideDelayCode", [], CoHosts.Never),
+        ("EndShow", [], CoHosts.Never),
         ("StandBy", ["an id"], CoHosts.WhenAllowedOnAir),
         ("StandDown", [], CoHosts.WhenAllowedOnAir),
         ("NextGrade", [], CoHosts.WhenAllowedOnAir),
@@ -120,6 +126,10 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         { "TurnCue", """[1, 1, "over"]""", "'over' is no stage of a cue: listed, standBy, go or done." },
         { "CueText", """[null]""", "A talking point has words: write some." },
         { "TakeCue", """[7, 1]""", "Somebody took this off the cue list just now: look again." },
+        { "LimitAsks", "[true, 5, false]", "Hints have the grades 1 to 4: choose one of them." },
+        { "SetDelay", "[61]", "A delay is 0 to 60 seconds: choose one in between." },
+        { "SetDelay", "[-1]", "A delay is 0 to 60 seconds: choose one in between." },
+        { "UseMeasuredDelay", "[]", "No delay was measured yet: show a code and have viewers write it." },
         { "PlaceFrame", """["main", null]""", "A frame has left, top, width and height." },
     };
 

@@ -1,5 +1,6 @@
 using Companion.Server.Access;
 using Companion.Server.Data;
+using Companion.Server.Live.Asks;
 using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
 using Microsoft.AspNetCore.Builder;
@@ -27,6 +28,9 @@ internal sealed class RunningCompanion : IAsyncDisposable
 
     /// <summary>The parts of the server.</summary>
     public IServiceProvider Services => _app.Services;
+
+    /// <summary>Where viewers' asks come in.</summary>
+    public AskDesk Asks => _app.Services.GetRequiredService<AskDesk>();
 
     /// <summary>What the hubs can speak.</summary>
     public IEnumerable<IHubProtocol> Protocols => _app.Services.GetServices<IHubProtocol>();

@@ -6,6 +6,9 @@ using Companion.Server.Access;
 using Companion.Server.Chat;
 using Companion.Server.Tests.Running;
 using Companion.Server.Wire;
+using Companion.Session.Asks;
+using Companion.Session.Asks.Calls;
+using Companion.Session.Asks.Delays;
 using Companion.Session.State;
 using Companion.Session.Views;
 using MessagePack;
@@ -26,6 +29,10 @@ public sealed class WireShapeTests
         { typeof(StageCell), "StageCell" },
         { typeof(WatchNote), "WatchNote" },
         { typeof(SceneView), "Scene" },
+        { typeof(ViewersView), "ViewersView" },
+        { typeof(AskLimits), "AskLimits" },
+        { typeof(Delay), "Delay" },
+        { typeof(CellCalls), "CellCalls" },
         { typeof(Frame), "Frame" },
         { typeof(Credit), "Credit" },
         { typeof(Picture), "Picture" },

@@ -162,7 +162,7 @@ public sealed partial class AskPropertyTests
         var player = new RandomSession(seed, show.Session);
         for (var count = 0; count < commands; count++)
         {
-            if (player.Any() is var command and not (LimitAsks or SetDelay))
+            if (player.Any() is var command and not (LimitAsks or SetDelay or EndShow))
                 show.Try(command);
         }
     }

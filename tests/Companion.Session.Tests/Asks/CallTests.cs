@@ -31,7 +31,7 @@ public sealed class CallTests
                 new(Cell.Parse("r1c1"), Viewers: 1, Right: 1, null, null),
                 new(Cell.Parse("r2c2"), Viewers: 2, Right: 1, null, null),
             ],
-            show.Enquiries.View.Calls);
+            show.Enquiries.View.Calls.Items);
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class CallTests
                 new(Cell.Parse("r1c6"), 1, 1, CallStanding.Close, -14.99),
                 new(Cell.Parse("r2c2"), 2, 1, CallStanding.First, 40),
             ],
-            show.Enquiries.View.Calls);
+            show.Enquiries.View.Calls.Items);
     }
 
     [Fact]

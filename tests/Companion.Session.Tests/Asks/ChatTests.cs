@@ -1,5 +1,6 @@
 using Companion.Engine.Proofs;
 using Companion.Session.Asks;
+using Companion.Session.Asks.Answers;
 using Companion.Session.Commands;
 
 namespace Companion.Session.Tests.Asks;
@@ -135,6 +136,25 @@ public sealed class ChatTests
     }
 
     [Fact]
+    public void Every_question_that_was_taken_comes_to_an_end()
+    {
+        var show = AskedShow.Of(Puzzles.Easy, Calm);
+        show.Types("ann", "!hint");
+        show.Types("bob", "!hint");
+        show.Do(new EndShow()).GoOut();
+
+        var answered = Assert.Single(show.Answers).Answered;
+        Assert.IsType<Unanswered>(answered.Answer);
+        Assert.Equal([AskedShow.IdOf("ann"), AskedShow.IdOf("bob")], answered.Viewers);
+        Assert.Empty(show.Lines(() => show.Wait(60)));
+        Assert.NotEmpty(show.Lines(() =>
+        {
+            show.Types("ann", "!hint");
+            show.Wait(2);
+        }));
+    }
+
+    [Fact]
     public void Before_a_puzzle_is_loaded_there_is_nothing_to_say() => Assert.Empty(new AskedShow().Types("ann", "!hint"));
 
     [Theory]
@@ -164,12 +184,12 @@ public sealed class ChatTests
     }
 
     [Fact]
-    public void When_viewers_are_forgotten_they_begin_anew()
+    public void When_the_show_has_ended_all_viewers_are_forgotten()
     {
         var show = AskedShow.Of(Puzzles.Easy);
         show.Types("ann", "!hint 4");
         show.Types("ann", "!call r2c2 6");
-        show.Enquiries.Forget();
+        show.Do(new EndShow());
 
         Assert.Equal(["@ann: Look at block 1"], show.Types("ann", "!hint"));
         Assert.Empty(show.Enquiries.View.Calls);

@@ -47,7 +47,7 @@ public sealed class GoldenLogTests
         Assert.Equal("hidden-single", Assert.IsType<Attribution.Proved>(state.Attributions[0].Attribution).Hardest.Value);
         Assert.Equal(new Attribution.NotProved(new("naked-pair")), state.Attributions[1].Attribution);
         Assert.Equal("naked-single", Assert.IsType<Attribution.Proved>(state.Attributions[2].Attribution).AtOnce?.Rule.Value);
-        Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss"), state.Asks);
+        Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss", ShowsEnded: 1), state.Asks);
     }
 
     [Fact]

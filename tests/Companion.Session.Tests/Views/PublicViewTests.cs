@@ -44,8 +44,17 @@ public sealed class PublicViewTests
         var frame = new Frame(0, 0, 0.5, 0.5);
         _session.Do(new PlaceFrame("close", frame), new ShowFrame("close"));
 
-        Assert.Equal(new(3, frame, true, null), PublicViews.Overlay(_session.State, "close", ShippedVoice.Voice));
+        Assert.Equal(new(3, frame, true, null, null), PublicViews.Overlay(_session.State, "close", ShippedVoice.Voice));
         Assert.False(PublicViews.Overlay(_session.State, Scenes.Main, ShippedVoice.Voice).ShowsFrame);
+    }
+
+    [Fact]
+    public void The_code_that_measures_the_delay_is_on_the_overlay_and_on_the_stage()
+    {
+        _session.Do(new ShowDelayCode("kite"));
+
+        Assert.Equal("kite", PublicViews.Overlay(_session.State, Scenes.Main, ShippedVoice.Voice).Code);
+        Assert.Equal("kite", PublicViews.Stage(_session.State, ShippedVoice.Voice).Code);
     }
 
     [Fact]

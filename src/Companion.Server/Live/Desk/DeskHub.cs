@@ -1,7 +1,10 @@
 using Companion.Engine;
+using Companion.Engine.Proofs;
 using Companion.Server.Access;
+using Companion.Server.Live.Asks;
 using Companion.Server.Live.Loop;
 using Companion.Server.Wire;
+using Companion.Session.Asks.Delays;
 using Companion.Session.Commands;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -14,8 +17,9 @@ namespace Companion.Server.Live.Desk;
 /// digits as numbers. <see cref="Permission"/> says who may.
 /// </summary>
 /// <param name="session">The session.</param>
+/// <param name="asks">What viewers ask.</param>
 /// <param name="voice">The words.</param>
-internal sealed partial class DeskHub(SessionLoop session, Voice voice) : Hub<IDeskClient>
+internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice voice) : Hub<IDeskClient>
 {
     /// <summary>Greets a panel with the session as it is.</summary>
     public override async Task OnConnectedAsync()
@@ -25,6 +29,7 @@ internal sealed partial class DeskHub(SessionLoop session, Voice voice) : Hub<ID
             Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
             Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
+        await Clients.Caller.Viewers(asks.View);
     }
 
     public Task<Reply> LoadPuzzle(string? grid, string? title, string? setter, string? link) =>
@@ -68,6 +73,19 @@ internal sealed partial class DeskHub(SessionLoop session, Voice voice) : Hub<ID
     public Task<Reply> ForgetScene(string? scene) => Ask(_ => new ForgetScene(scene ?? ""));
 
     public Task<Reply> ShowFrame(string? scene) => Ask(_ => new ShowFrame(scene));
+
+    public Task<Reply> LimitAsks(bool open, int highest, bool quietOnAir) =>
+        Ask(_ => new LimitAsks(new(open, (Grade)highest, quietOnAir)));
+
+    public Task<Reply> SetDelay(int seconds) => Ask(_ => new SetDelay(Delay.OfSeconds(seconds)));
+
+    public Task<Reply> UseMeasuredDelay() => Ask(_ => new UseMeasuredDelay(asks.View.Measured));
+
+    public Task<Reply> ShowDelayCode() => Ask(_ => new ShowDelayCode(DelayCodes.Next()));
+
+    public Task<Reply> HideDelayCode() => Ask(_ => new HideDelayCode());
+
+    public Task<Reply> EndShow() => Ask(_ => new EndShow());
 
     private AccessRole Caller => Context.User!.Role();
 

@@ -17,4 +17,8 @@ public interface IDeskClient
     /// <summary>The cue list; after each change of it, and after each entry by which a deduction on it may have been passed.</summary>
     /// <param name="view">The view.</param>
     Task Cues(CuesView view);
+
+    /// <summary>What comes of viewers' asks; a few times a second at most.</summary>
+    /// <param name="view">The view.</param>
+    Task Viewers(ViewersView view);
 }

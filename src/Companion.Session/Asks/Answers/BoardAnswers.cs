@@ -33,5 +33,10 @@ public sealed record PuzzleNamed(Credit Credit) : Answer;
 /// <param name="Word">The word.</param>
 public sealed record HowToAsk(AskWord Word) : Answer;
 
+/// <summary>
+/// Nothing is said after all: the presenter closed or limited the asks, or put something on air, while the question waited.
+/// </summary>
+public sealed record Unanswered : Answer;
+
 /// <summary>A call or a code was counted; pages say so, in a chat it would only be noise.</summary>
 public sealed record Counted : Answer;

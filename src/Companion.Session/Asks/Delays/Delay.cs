@@ -12,8 +12,9 @@ public sealed record Delay(int Seconds, double Least, double Most)
     // Unless it was measured: the quickest of live video made for low latency (vendors' documents give 2 to 8 s).
     private const double Quick = 2;
 
-    /// <summary>The delay as a time.</summary>
-    public TimeSpan Time => TimeSpan.FromSeconds(Seconds);
+    /// <summary>The moment that viewers see at another moment.</summary>
+    /// <param name="now">That moment.</param>
+    public DateTimeOffset SeenAt(DateTimeOffset now) => now - TimeSpan.FromSeconds(Seconds);
 
     /// <summary>A delay that nobody has measured.</summary>
     /// <param name="seconds">0 to 60.</param>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Companion.Session.Asks.Answers;
 using Companion.Session.Asks.Viewers;
 
 namespace Companion.Session.Asks.Gathering;
@@ -35,7 +36,7 @@ internal sealed class Question(Prepared prepared, Asked first, DateTimeOffset re
             _names.Add(asked.Name);
     }
 
-    /// <summary>The answer as it goes out.</summary>
-    public Answered Answered() => new(
-        Way, prepared.Answer, [.. _viewers], _names.Count > MostNames ? ImmutableArray<string>.Empty : [.. _names]);
+    /// <summary>What comes of it for those who asked.</summary>
+    public Answered Answered(Answer answer) => new(
+        Way, answer, [.. _viewers], _names.Count > MostNames ? ImmutableArray<string>.Empty : [.. _names]);
 }

@@ -15,11 +15,13 @@ internal sealed class QuestionQueue(AskSettings settings)
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     private readonly List<Question> _waiting = [];
+    private readonly List<Question> _stale = [];
     private readonly LinkedList<(Way Way, object Key, DateTimeOffset At)> _said = new();
     private readonly Dictionary<Way, DateTimeOffset> _quietUntil = [];
 
     /// <summary>When the next question may be answered, or null where none waits.</summary>
-    public DateTimeOffset? NextAt => _waiting.Count == 0 ? null : _waiting.Min(ReadyAt);
+    public DateTimeOffset? NextAt =>
+        _stale.Count > 0 ? DateTimeOffset.MinValue : _waiting.Count == 0 ? null : _waiting.Min(ReadyAt);
 
     /// <summary>Puts a question in the queue, or the viewer to those who ask the same already.</summary>
     /// <returns>Whether it will be answered; false where too many wait.</returns>
@@ -45,11 +47,12 @@ internal sealed class QuestionQueue(AskSettings settings)
         return next;
     }
 
-    /// <summary>Takes the questions out that have waited too long.</summary>
+    /// <summary>Takes the questions out that have waited too long, or were made stale.</summary>
     /// <param name="now">The time.</param>
     public IReadOnlyList<Question> TakeStale(DateTimeOffset now)
     {
-        var stale = _waiting.FindAll(question => now - question.ReadyAt > Patience);
+        List<Question> stale = [.. _stale, .. _waiting.Where(question => now - question.ReadyAt > Patience)];
+        _stale.Clear();
         _waiting.RemoveAll(stale.Contains);
         return stale;
     }
@@ -65,9 +68,10 @@ internal sealed class QuestionQueue(AskSettings settings)
             _said.RemoveLast();
     }
 
-    /// <summary>Forgets all questions.</summary>
-    public void Clear()
+    /// <summary>None of the questions that wait is to be answered any more.</summary>
+    public void MakeStale()
     {
+        _stale.AddRange(_waiting);
         _waiting.Clear();
         _said.Clear();
     }

@@ -30,5 +30,6 @@ internal static class AskEventForms
         EventForm.Of<DelayCodeShown>(
             "delay-code-shown", (shown, body) => body["code"] = shown.Code, (at, body) => new(at, body.Text("code"))),
         EventForm.Of<DelayCodeHidden>("delay-code-hidden", at => new(at)),
+        EventForm.Of<ShowEnded>("show-ended", at => new(at)),
     ];
 }
