@@ -62,7 +62,7 @@ internal sealed partial class SessionLoop(
     /// <inheritdoc/>
     public override Task StartAsync(CancellationToken cancellationToken)
     {
-        Show(new(log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve), null));
+        Show(new Snapshot(log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve), null));
         Replayed(_current.State.Sequence);
         scans.Start(_current.State);
         if (_current.State.Sequence == 0)
