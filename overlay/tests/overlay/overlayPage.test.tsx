@@ -14,7 +14,9 @@ beforeEach(() => {
 });
 
 const take = (said: Partial<OverlayView>) =>
-  act(() => model.take({ sequence: 1, frame, showsFrame: false, grade: null, picture: null, code: null, ...said }));
+  act(() =>
+    model.take({ sequence: 1, frame, showsFrame: false, grade: null, picture: null, code: null, ...said }),
+  );
 
 test('before the first view there is nothing', () => {
   expect(page.innerHTML).toBe('');

@@ -13,7 +13,15 @@ beforeEach(() => {
 
 function shown(said: Partial<StageView> = {}): Element {
   const credit = { title: 'Sketch', setter: 'Ourselves', link: 'https://example.org/sketch/' };
-  const view = { sequence: 1, credit, cells: cellsOf(sketch), grade: null, picture: null, code: null, ...said };
+  const view = {
+    sequence: 1,
+    credit,
+    cells: cellsOf(sketch),
+    grade: null,
+    picture: null,
+    code: null,
+    ...said,
+  };
   const { container } = render(<StagePage model={model} refusal="" />);
   act(() => model.take(view));
   return container;

@@ -1,4 +1,5 @@
 using Companion.Engine.Rules;
+using Companion.Server.Chat;
 using Companion.Server.Settings;
 using Companion.Session.Asks;
 using Companion.Session.Views;
@@ -17,6 +18,7 @@ internal static class AsksFeature
             provider.GetRequiredService<ServerSettings>().Asks, provider.GetRequiredService<Voice>(), ladder));
         return services.AddHosted<ViewersPump>()
             .AddSingleton<IViewersOutput>(provider => provider.GetRequiredService<ViewersPump>())
-            .AddOutput<AskDesk>();
+            .AddOutput<AskDesk>()
+            .AddSingleton<IChatListener, ChatAsks>();
     }
 }
