@@ -36,6 +36,12 @@ public sealed class Deduction : IEquatable<Deduction>
     public ImmutableArray<CellSet> Sets { get; init; } = [];
 
     /// <summary>
+    /// What follows from each candidate that is supposed to be true, in the order in which it is said; empty for patterns that
+    /// suppose nothing.
+    /// </summary>
+    public ImmutableArray<Branch> Branches { get; init; } = [];
+
+    /// <summary>
     /// The absent candidates, in open cells, without which the pattern would not hold. Whoever cannot see that one of them is
     /// gone cannot follow the deduction.
     /// </summary>

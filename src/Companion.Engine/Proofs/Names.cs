@@ -35,6 +35,9 @@ internal sealed class Names(Phrases phrases, bool spoken)
                 ["steps"] = Filling.One(string.Join(phrases.Word("chains.so"), run.Select(Step))),
             }))));
 
+    /// <summary>What follows from what is supposed, step by step: see <see cref="NetNames"/>.</summary>
+    internal Filling Net(IReadOnlyList<Branch> branches) => Filling.One(new NetNames(phrases, this).All(branches));
+
     /// <summary>The cells where their house was just named: <c>columns two and five</c> after <c>in row one</c>.</summary>
     internal Filling CellsWithin(HouseSet houses, IReadOnlyCollection<Cell> cells)
     {
@@ -75,6 +78,17 @@ internal sealed class Names(Phrases phrases, bool spoken)
             ["digits"] = Digits(group.Digits),
             ["cells"] = Cells(group.Cells),
         }));
+        return Clauses(statements);
+    }
+
+    /// <summary>What follows from a deduction: what it places and removes.</summary>
+    internal string Conclusion(Deduction deduction)
+    {
+        var statements = new List<string>();
+        if (!deduction.Places.IsEmpty)
+            statements.Add(Statement("places", deduction.Places));
+        if (!deduction.Removes.IsEmpty)
+            statements.Add(Statement("removes", deduction.Removes));
         return Clauses(statements);
     }
 

@@ -10,7 +10,7 @@ internal static class PhraseNames
 
     private static readonly string[] PatternSlots =
     [
-        "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "first-colour", "second-colour",
+        "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "start", "through", "first-colour", "second-colour",
         "floor", "roof", "subset",
         "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds", "way",
     ];
@@ -18,7 +18,7 @@ internal static class PhraseNames
     private static readonly string[] ProofSlots =
     [
         .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
-        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "loop", "conclusion",
+        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "net", "loop", "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];
@@ -38,6 +38,15 @@ internal static class PhraseNames
         ["chains.it-is-not"] = ["digits"],
         ["chains.group-is"] = CandidateSlots,
         ["chains.group-is-not"] = CandidateSlots,
+        ["nets.suppose"] = CandidateSlots,
+        ["nets.then"] = ["step"],
+        ["nets.but"] = ["end"],
+        ["nets.hidden"] = ["digits", "places", "houses"],
+        ["nets.naked"] = CandidateSlots,
+        ["nets.rule"] = ["rule", "cells", "conclusion"],
+        ["nets.in-turn"] = ["digits", "cells", "steps"],
+        ["nets.no-digit"] = ["cells"],
+        ["nets.no-place"] = ["digits", "houses"],
         ["hints.where.spoken"] = ["region"],
         ["hints.where.written"] = ["region"],
         ["hints.what.spoken"] = ["rule"],

@@ -20,6 +20,8 @@ internal static class Slots
         ["fins"] = names.Cells(pattern.In(Role.Fin)),
         ["ends"] = names.Cells(pattern.In(Role.End)),
         ["between"] = names.Cells(pattern.In(Role.Between)),
+        ["start"] = names.Cells(pattern.In(Role.Start)),
+        ["through"] = names.Cells([.. pattern.In(Role.Chain), .. pattern.In(Role.ChainEnd)]),
         ["first-colour"] = names.Cells(pattern.In(Role.FirstColour)),
         ["second-colour"] = names.Cells(pattern.In(Role.SecondColour)),
         ["floor"] = names.Cells(pattern.In(Role.Floor)),
@@ -43,6 +45,7 @@ internal static class Slots
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
         slots["chain"] = names.Chain(deduction.Links);
         slots["loop"] = new(deduction.IsLoop ? 1 : 2, _ => "");
+        slots["net"] = names.Net(deduction.Branches);
         if (pattern.In(Role.Floor) is [var floor, ..])
             slots["floor-digits"] = names.Digits(deduction.Digits - deduction.RestsOn[floor]);
         if (pattern.In(Role.Pincer) is not [var first, var second])

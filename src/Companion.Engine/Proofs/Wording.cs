@@ -32,7 +32,7 @@ public sealed class Wording(Phrases phrases)
     public Saying Conclusion(Deduction deduction)
     {
         ArgumentNullException.ThrowIfNull(deduction);
-        return new(Sentence.Capitalize(Follows(deduction, _spoken) + "."), Follows(deduction, _written));
+        return new(Sentence.Capitalize(_spoken.Conclusion(deduction) + "."), _written.Conclusion(deduction));
     }
 
     /// <summary>Says that a deduction rests on candidates that viewers cannot see to be gone.</summary>
@@ -113,11 +113,11 @@ public sealed class Wording(Phrases phrases)
     private WhyHint Why(Board board, Deduction deduction)
     {
         var slots = Slots.Of(deduction, _spoken);
-        slots["conclusion"] = Filling.One(Follows(deduction, _spoken));
+        slots["conclusion"] = Filling.One(_spoken.Conclusion(deduction));
         var written = phrases["hints.why.written"].Fill(new Dictionary<string, Filling>
         {
             ["pattern"] = Filling.One(Caption(deduction)),
-            ["conclusion"] = Filling.One(Follows(deduction, _written)),
+            ["conclusion"] = Filling.One(_written.Conclusion(deduction)),
         });
         var spoken = phrases[deduction.Rule, "why"].Fill(slots);
         return new(deduction, Pattern.Of(deduction).StandingOn(board), new(Sentence.Capitalize(spoken), written));
@@ -133,14 +133,4 @@ public sealed class Wording(Phrases phrases)
     private Saying Say(string phrase, string slot, string spoken, string written) => new(
         Sentence.Capitalize(phrases[$"{phrase}.spoken"].Fill(new Dictionary<string, Filling> { [slot] = Filling.One(spoken) })),
         phrases[$"{phrase}.written"].Fill(new Dictionary<string, Filling> { [slot] = Filling.One(written) }));
-
-    private static string Follows(Deduction deduction, Names names)
-    {
-        var statements = new List<string>();
-        if (!deduction.Places.IsEmpty)
-            statements.Add(names.Statement("places", deduction.Places));
-        if (!deduction.Removes.IsEmpty)
-            statements.Add(names.Statement("removes", deduction.Removes));
-        return names.Clauses(statements);
-    }
 }

@@ -3,17 +3,20 @@ using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules;
 
-/// <summary>What rules have found, in the order found. The caller sets how many it wants.</summary>
+/// <summary>
+/// What rules have found, in the order found. The caller sets how many it wants, and may want no more at any time.
+/// </summary>
 /// <param name="limit">How many deductions are wanted; all by default.</param>
-public sealed class Findings(int limit = int.MaxValue) : IReadOnlyList<Deduction>
+/// <param name="cancel">When signalled, no more are wanted: a rule that takes long looks again and again.</param>
+public sealed class Findings(int limit = int.MaxValue, CancellationToken cancel = default) : IReadOnlyList<Deduction>
 {
     private readonly List<Deduction> _found = [];
 
     /// <summary>How many were found.</summary>
     public int Count => _found.Count;
 
-    /// <summary>Whether no more are wanted.</summary>
-    public bool IsFull => _found.Count >= limit;
+    /// <summary>Whether no more are wanted: there are enough, or the caller has called it off.</summary>
+    public bool IsFull => _found.Count >= limit || cancel.IsCancellationRequested;
 
     /// <summary>The deduction at this place, 0-based.</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="index"/> is out of range.</exception>

@@ -59,6 +59,7 @@ public sealed class Ladder
         new ContinuousLoop(),
         new AlternatingInferenceChain(),
         new GroupedChain(),
+        new ForcingNet(),
     ]);
 
     /// <summary>The whole ladder but for the rules that assume one solution.</summary>
@@ -92,6 +93,9 @@ public sealed class Ladder
     /// <summary>The same ladder without the rules that assume one solution.</summary>
     public Ladder WithoutUniqueness() => Keep(rung => !rung.Rule.AssumesOneSolution);
 
+    /// <summary>The same ladder without its last resorts.</summary>
+    public Ladder WithoutLastResorts() => Keep(rung => rung.Rule.Effort != Effort.LastResort);
+
     /// <summary>The same ladder without the rules of some families.</summary>
     /// <param name="families">The names of the families; a name that none has changes nothing.</param>
     public Ladder Without(IEnumerable<string> families)
@@ -124,28 +128,34 @@ public sealed class Ladder
 
     /// <summary>Every deduction that is open on the board, easiest rule first, but for those of the last resorts.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="cancel">Stops between two rules.</param>
+    /// <param name="cancel">Stops between two rules, and within one that takes long.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public Findings Scan(Board board, CancellationToken cancel = default) =>
         Find(board, Effort.Pattern, Effort.Search, cancel);
 
-    /// <summary>What the rules of one effort find on the board, easiest rule first.</summary>
+    /// <summary>
+    /// What the rules of one effort find on the board, easiest rule first. A last resort is only tried where those before it find
+    /// nothing.
+    /// </summary>
     /// <param name="board">The board.</param>
     /// <param name="effort">The effort.</param>
-    /// <param name="cancel">Stops between two rules.</param>
+    /// <param name="cancel">Stops between two rules, and within one that takes long.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public Findings Scan(Board board, Effort effort, CancellationToken cancel = default) =>
         Find(board, effort, effort, cancel);
 
     /// <summary>The first deduction of the easiest rule that finds one, or null where none does.</summary>
     /// <param name="board">The board.</param>
-    public Deduction? Easiest(Board board)
+    /// <param name="cancel">Stops between two rules, and within one that takes long.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public Deduction? Easiest(Board board, CancellationToken cancel = default)
     {
-        var found = new Findings(limit: 1);
+        var found = new Findings(limit: 1, cancel);
         foreach (var rule in Rules)
         {
             rule.Find(board, found);
-            if (found.IsFull)
+            cancel.ThrowIfCancellationRequested();
+            if (found.Count > 0)
                 return found[0];
         }
 
@@ -159,13 +169,15 @@ public sealed class Ladder
 
     private Findings Find(Board board, Effort least, Effort most, CancellationToken cancel)
     {
-        var found = new Findings();
+        var found = new Findings(cancel: cancel);
         foreach (var rule in Rules)
         {
             if (rule.Effort < least || rule.Effort > most)
                 continue;
-            cancel.ThrowIfCancellationRequested();
+            if (rule.Effort == Effort.LastResort && found.Count > 0)
+                break;
             rule.Find(board, found);
+            cancel.ThrowIfCancellationRequested();
         }
 
         return found;

@@ -51,11 +51,12 @@ public class GradeTests
         if (Singles.Contains(rule))
             return;
 
-        // A rectangle may conclude about its own corners: their marks are not in grade 3, or the one that is missing would tell.
-        var follows = (hints.Why.Deduction.Removes | hints.Why.Deduction.Places).Cells;
+        // A rectangle may conclude about its own corners: their marks are not in grade 3, or the one that is missing would tell. Nor
+        // are the links of a net that lead from what it supposes.
+        var follows = hints.Why.Deduction.Removes | hints.Why.Deduction.Places;
         Assert.Equal(
-            which.Where(shape => !IsMarkIn(shape, follows)),
-            why.Where(shape => shape is not (SlashShape or LozengeShape) && !IsMarkIn(shape, follows)));
+            which.Where(shape => !IsMarkIn(shape, follows.Cells)),
+            why.Where(shape => shape is not (SlashShape or LozengeShape) && !IsMarkIn(shape, follows.Cells) && !IsLinkTo(shape, follows)));
     }
 
     [Theory]
@@ -66,6 +67,9 @@ public class GradeTests
         Assert.Equal(drawn, PictureText.Of(PictureOf.Hint(HintsOf(rule).Which)));
 
     private static Hints HintsOf(string rule) => Standing.HintsOf(rule, OneOfEachRule.Drawn[rule].Standing);
+
+    private static bool IsLinkTo(Shape shape, CandidateSet candidates) => shape is LinkShape link
+        && (candidates.Contains(PictureText.CandidateAt(link.X1, link.Y1)) || candidates.Contains(PictureText.CandidateAt(link.X2, link.Y2)));
 
     private static bool IsMarkIn(Shape shape, CellSet cells) =>
         shape is MarkShape mark && cells.Contains(PictureText.CandidateAt(mark.X, mark.Y).Cell);

@@ -6,7 +6,9 @@ namespace Companion.Engine.Tests.Proofs;
 /// <summary>
 /// Reads deductions as <see cref="Deduction.ToString"/> writes them, with the absent candidates that they rest on after
 /// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>b1=5</c> the digit in all cells of the house
-/// that are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house.
+/// that are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house. After <c>supposes</c> comes a
+/// candidate, then the singles that it leads to, each with its house if it has one (<c>r4:r4c4=5</c>), and at last the cell or house
+/// that is left empty, with its digits.
 /// </summary>
 internal static class DrawnDeduction
 {
@@ -15,13 +17,15 @@ internal static class DrawnDeduction
         var words = text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         var cells = ImmutableArray.CreateBuilder<PatternCell>();
         var (houses, rests) = (HouseSet.Empty, new List<string>());
-        var (sets, links) = (new List<CellSet>(), new List<string>());
+        var (sets, links, branch) = (new List<CellSet>(), new List<string>(), new List<string>());
         var (places, removes) = (CandidateSet.Empty, CandidateSet.Empty);
         var (role, part) = (default(Role), "");
         foreach (var word in words[2..])
         {
-            if (word is "in" or "sets" or "places" or "removes" or "rests" or "links")
+            if (word is "in" or "sets" or "places" or "removes" or "rests" or "links" or "supposes")
                 part = word;
+            else if (part == "supposes")
+                branch.Add(word);
             else if (part == "sets")
                 sets.Add(Cells(word));
             else if (part == "links")
@@ -49,6 +53,7 @@ internal static class DrawnDeduction
             Houses = houses,
             Sets = [.. sets],
             Links = Links(links),
+            Branches = branch.Count > 0 ? [Branch(branch)] : [],
             Places = places,
             Removes = removes,
             AssumesOneSolution = assumesOneSolution,
@@ -76,6 +81,30 @@ internal static class DrawnDeduction
         }
 
         return links.ToImmutable();
+    }
+
+    private static Branch Branch(List<string> words)
+    {
+        var end = words[^1].Split('=');
+        var isCell = Cell.TryParse(end[0], out var cell);
+        return new(
+            Candidate.Parse(words[0]),
+            [.. words[1..^1].Select(Step)],
+            new(isCell ? cell : null, isCell ? null : House.Parse(end[0]), DigitSet.Parse(end[1])));
+    }
+
+    private static Deduction Step(string word)
+    {
+        var parts = word.Split(':');
+        var placed = Candidate.Parse(parts[^1]);
+        return new()
+        {
+            Rule = new(parts.Length > 1 ? "hidden-single" : "naked-single"),
+            Digits = DigitSet.Of(placed.Digit),
+            Cells = [new(placed.Cell, Role.Single)],
+            Houses = parts.Length > 1 ? HouseSet.Of(House.Parse(parts[0])) : HouseSet.Empty,
+            Places = CandidateSet.Of(placed),
+        };
     }
 
     private static (CellSet Cells, Digit Digit) End(string word) => (Cells(word[..word.IndexOf('=')]), Digit.Parse(word[^1..]));

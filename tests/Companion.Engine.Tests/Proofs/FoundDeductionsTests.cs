@@ -40,6 +40,22 @@ public class FoundDeductionsTests
     }
 
     [Fact]
+    public void Every_deduction_of_the_last_resorts_holds_where_nothing_else_helps()
+    {
+        var found = 0;
+        foreach (var board in NetPositions.All)
+        {
+            foreach (var deduction in Ladder.Standard.Scan(board, Effort.LastResort, TestContext.Current.CancellationToken))
+            {
+                Assert.True(ProofChecker.Check(board, deduction).Holds, $"{deduction}\n{board}\n{board.Candidates}");
+                found++;
+            }
+        }
+
+        Assert.InRange(found, 50, int.MaxValue);
+    }
+
+    [Fact]
     public void Every_deduction_on_the_way_through_95_hard_puzzles_holds()
     {
         // P. Norvig, "Solving Any Sudoku Puzzle" (2006): its 95 hard puzzles.
@@ -100,7 +116,7 @@ public class FoundDeductionsTests
 
     private static IEnumerable<(Board Board, Deduction Deduction)> Found(int positions, int seed) =>
         from board in TruePositions.Of(positions, seed)
-        from deduction in Ladder.Standard.Scan(board)
+        from deduction in Ladder.Standard.Scan(board).Concat(Ladder.Standard.Scan(board, Effort.LastResort))
         select (board, deduction);
 
     private static IEnumerable<(Board Board, Deduction Deduction)> FoundRare() =>

@@ -98,6 +98,12 @@ internal static class OneOfEachRule
             rests r1=1 r3c9=-15 r7=5
             links r1c1=1 = r1c7+r1c8+r1c9=1 - r3c9=1 = r3c9=5 - r7c9=5 = r7c1=5
             """,
+        ["forcing-net"] = """
+            forcing-net 123 start r1c1 chain r1c4 r7c2 r4c1 chainend r4c2 in r7 removes r1c1=1
+            rests r1c4=-12 r7-c4=2 r4c1=-13 r4c2=-23
+            links r1c1=1 - r1c4=1 = r1c4=2 - r7c4=2 = r7c2=2, r1c1=1 - r4c1=1 = r4c1=3 - r4c2=3, r7c2=2 - r4c2=2
+            supposes r1c1=1 r1c4=2 r7:r7c2=2 r4c1=3 r4c2=23
+            """,
     };
 
     /// <summary>The same for the rules that assume one solution.</summary>

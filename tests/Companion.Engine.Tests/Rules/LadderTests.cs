@@ -6,11 +6,11 @@ namespace Companion.Engine.Tests.Rules;
 public sealed class LadderTests
 {
     [Fact]
-    public void The_standard_ladder_goes_from_full_house_to_chains() => Assert.Equal(
+    public void The_standard_ladder_goes_from_full_house_to_nets() => Assert.Equal(
         "full-house hidden-single naked-single pointing claiming two-block-claiming naked-pair hidden-pair naked-triple "
         + "hidden-triple x-wing xy-wing xyz-wing remote-pairs two-strong-links w-wing simple-colouring empty-rectangle "
         + "finned-x-wing swordfish finned-swordfish wxyz-wing naked-quad hidden-quad jellyfish finned-jellyfish "
-        + "single-digit-chain xy-chain continuous-loop alternating-inference-chain grouped-chain",
+        + "single-digit-chain xy-chain continuous-loop alternating-inference-chain grouped-chain forcing-net",
         string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));
 
     [Fact]
@@ -77,10 +77,22 @@ public sealed class LadderTests
     }
 
     [Fact]
-    public void A_scan_finds_what_each_rule_finds_in_the_order_of_the_ladder()
+    public void A_scan_finds_what_each_rule_but_the_last_resorts_finds_in_the_order_of_the_ladder()
     {
+        var rules = Ladder.Whole.Rules.Where(rule => rule.Effort != Effort.LastResort).ToList();
         foreach (var (board, _) in SolvingPath.OwnPositions.Take(200))
-            Assert.Equal(Ladder.Whole.Rules.SelectMany(rule => RuleCheck.Find(rule, board)), RuleCheck.Scan(board));
+            Assert.Equal(rules.SelectMany(rule => RuleCheck.Find(rule, board)), RuleCheck.Scan(board));
+    }
+
+    [Fact]
+    public void Of_the_last_resorts_the_first_that_finds_anything_is_the_last_to_be_tried()
+    {
+        var rules = Ladder.Standard.Rules.Where(rule => rule.Effort == Effort.LastResort).ToList();
+        foreach (var board in NetPositions.All.Where((_, place) => place % 6 == 0))
+        {
+            var expected = rules.Select(rule => RuleCheck.Find(rule, board)).FirstOrDefault(found => found.Count > 0);
+            Assert.Equal(expected ?? [], Ladder.Standard.Scan(board, Effort.LastResort, TestContext.Current.CancellationToken));
+        }
     }
 
     [Fact]
@@ -99,10 +111,12 @@ public sealed class LadderTests
         foreach (var (board, _) in SolvingPath.OwnPositions.Take(500))
         {
             var all = RuleCheck.Scan(board);
-            Assert.Equal(all.Count > 0 ? all[0] : null, Ladder.Whole.Easiest(board));
+            if (all.Count == 0)
+                all = Ladder.Whole.Scan(board, Effort.LastResort, TestContext.Current.CancellationToken);
+            Assert.Equal(all.Count > 0 ? all[0] : null, Ladder.Whole.Easiest(board, TestContext.Current.CancellationToken));
         }
 
-        Assert.Null(Ladder.Standard.Easiest(Board.Blank));
+        Assert.Null(Ladder.Standard.Easiest(Board.Blank, TestContext.Current.CancellationToken));
     }
 
     [Fact]
@@ -112,6 +126,7 @@ public sealed class LadderTests
         cancel.Cancel();
 
         Assert.Throws<OperationCanceledException>(() => Ladder.Standard.Scan(Board.Blank, cancel.Token));
+        Assert.Throws<OperationCanceledException>(() => Ladder.Standard.Easiest(Board.Blank, cancel.Token));
     }
 
     private static IEnumerable<string> Sorted(IEnumerable<Deduction> deductions) =>

@@ -9,11 +9,14 @@ internal sealed class LiteralGrid
     // Candidates by row and column, 1 to 9; null where the cell is filled.
     private readonly List<int>?[,] _candidates = new List<int>?[10, 10];
 
+    private readonly int?[,] _digits = new int?[10, 10];
+
     public LiteralGrid(Board board)
     {
         foreach (var cell in AllCells)
         {
             var place = Cell.Of(cell.Row, cell.Column);
+            _digits[cell.Row, cell.Column] = board.DigitAt(place)?.Value;
             if (board.DigitAt(place) is null)
                 _candidates[cell.Row, cell.Column] = [.. board[place].Select(digit => digit.Value)];
         }
@@ -39,6 +42,10 @@ internal sealed class LiteralGrid
     public List<int> Candidates((int Row, int Column) cell) => _candidates[cell.Row, cell.Column] ?? [];
 
     public bool Stands((int Row, int Column) cell, int digit) => _candidates[cell.Row, cell.Column]?.Contains(digit) == true;
+
+    /// <summary>The digits that no cell of a house holds.</summary>
+    public List<int> Missing(LiteralHouse house) =>
+        [.. Enumerable.Range(1, 9).Where(digit => !house.Cells.Exists(cell => _digits[cell.Row, cell.Column] == digit))];
 
     /// <summary>The cells of a house where the digit stands.</summary>
     public List<(int Row, int Column)> Places(LiteralHouse house, int digit) => house.Cells.FindAll(cell => Stands(cell, digit));

@@ -8,14 +8,16 @@ namespace Companion.Engine.Tests.Rules;
 /// </summary>
 internal static class SolvingPath
 {
+    private static readonly Ladder _rules = Ladder.Whole.WithoutLastResorts();
+
     private static readonly Lazy<IReadOnlyList<Position>> _own = new(() => [.. OwnPuzzles.All.SelectMany(Several)]);
 
     /// <summary>Several thousand positions on three ways through each of our own puzzles.</summary>
     public static IReadOnlyList<Position> OwnPositions => _own.Value;
 
-    /// <summary>The way of the presenter: always the first deduction of the easiest rule.</summary>
+    /// <summary>The way of the presenter: always the first deduction of the easiest rule that is no last resort.</summary>
     public static IEnumerable<Position> Easiest(string puzzle) => Walk(puzzle, seed: 1, (board, _) =>
-        Ladder.Whole.Easiest(board) is { } easiest ? board.Apply(easiest) : null);
+        _rules.Easiest(board) is { } easiest ? board.Apply(easiest) : null);
 
     /// <summary>Any open deduction at each step, which leads through boards where easy ones are left for long.</summary>
     public static IEnumerable<Position> Wandering(string puzzle, int seed) => Walk(puzzle, seed, (board, random) =>

@@ -29,6 +29,7 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
         Digits = DigitSet.Of([.. deduction.Digits.Select(MoveDigit)]),
         Links = [.. deduction.Links.Select(Of)],
         Sets = [.. deduction.Sets.Select(Of)],
+        Branches = [.. deduction.Branches.Select(Of)],
         RestsOn = Of(deduction.RestsOn),
         Places = Of(deduction.Places),
         Removes = Of(deduction.Removes),
@@ -60,6 +61,14 @@ internal sealed record Symmetry(string Name, Func<Cell, Cell> MoveCell, Func<Dig
     // Which cell of a group is nearest may be a matter of the order.
     private static string End(Candidate candidate, CellSet group) =>
         group.IsEmpty ? candidate.ToString() : $"{string.Join('+', group)}={candidate.Digit}";
+
+    private Branch Of(Branch branch) => new(
+        Of(branch.Supposed),
+        [.. branch.Steps.Select(Of)],
+        new(
+            branch.End.Cell is { } cell ? MoveCell(cell) : null,
+            branch.End.House is { } house ? Of(house) : null,
+            DigitSet.Of([.. branch.End.Digits.Select(MoveDigit)])));
 
     private Link Of(Link link) => new(Of(link.From), Of(link.To), link.IsStrong)
     {

@@ -95,6 +95,28 @@ public sealed class EventTextTests
     }
 
     [Fact]
+    public void Nets_within_nets_come_back()
+    {
+        var inner = new Branch(Candidate.Parse("r5c5=6"), [], new(null, House.Parse("b5"), DigitSet.Parse("6")));
+        var step = new Deduction
+        {
+            Rule = new("inner"),
+            Cells = [new(Cell.Parse("r5c5"), Role.Start)],
+            Digits = DigitSet.Parse("6"),
+            Branches = [inner],
+        };
+        var outer = new Branch(Candidate.Parse("r1c1=5"), [step], new(Cell.Parse("r9c9"), null, DigitSet.Parse("12")));
+        var net = new Deduction { Rule = new("made-up"), Cells = [new(Cell.Parse("r1c1"), Role.Start)], Digits = DigitSet.All, Branches = [outer] };
+
+        var read = Assert.Single(((StoodBy)EventText.Read(EventText.Write(new StoodBy(PlayedSession.Start, net)))).Deduction.Branches);
+
+        Assert.Equal((outer.Supposed, outer.End), (read.Supposed, read.End));
+        Assert.Equal(step, Assert.Single(read.Steps));
+        var within = Assert.Single(read.Steps[0].Branches);
+        Assert.Equal((inner.Supposed, inner.End), (within.Supposed, within.End));
+    }
+
+    [Fact]
     public void Times_keep_their_offset_and_their_fractions()
     {
         var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.FromHours(-3.5)).AddTicks(1234567);

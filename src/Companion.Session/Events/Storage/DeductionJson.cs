@@ -34,8 +34,8 @@ internal static class DeductionJson
     private static readonly ImmutableDictionary<string, Role> Roles =
         RoleNames.ToImmutableDictionary(pair => pair.Value, pair => pair.Key);
 
-    // Sets, groups and the assumption of one solution are written only where there are any, so that what was written before they
-    // came in reads the same.
+    // Sets, groups, branches and the assumption of one solution are written only where there are any, so that what was written
+    // before they came in reads the same.
     public static JsonObject Write(Deduction deduction)
     {
         var body = new JsonObject
@@ -51,6 +51,8 @@ internal static class DeductionJson
         };
         if (!deduction.Sets.IsEmpty)
             body["sets"] = new JsonArray([.. deduction.Sets.Select(set => JsonValue.Create(Text(set)))]);
+        if (!deduction.Branches.IsEmpty)
+            body["branches"] = new JsonArray([.. deduction.Branches.Select(BranchJson.Write)]);
         if (deduction.AssumesOneSolution)
             body["assumesOneSolution"] = true;
         return body;
@@ -64,6 +66,7 @@ internal static class DeductionJson
         Digits = DigitSet.Parse(body.Text("digits")),
         Links = [.. body.Array("links").Select(link => ReadLink(link!.AsObject()))],
         Sets = body["sets"] is JsonArray sets ? [.. sets.Select(set => ReadCells(set!.GetValue<string>()))] : [],
+        Branches = body["branches"] is JsonArray branches ? [.. branches.Select(branch => BranchJson.Read(branch!.AsObject()))] : [],
         RestsOn = CandidateSet.Parse(body.Text("restsOn")),
         Places = CandidateSet.Parse(body.Text("places")),
         Removes = CandidateSet.Parse(body.Text("removes")),

@@ -1,0 +1,114 @@
+using Companion.Engine.Rules.Chains;
+
+namespace Companion.Engine.Rules.Nets;
+
+/// <summary>
+/// A board as nets see it: candidates, numbered in order, and choices, of which each has just one true candidate: the open cells, and
+/// each digit that a house still misses. Candidates that share a choice exclude each other. Made again for each board in the same
+/// memory.
+/// </summary>
+internal sealed class NetGraph
+{
+    /// <summary>How many choices a grid has: its cells, then its houses digit by digit.</summary>
+    internal const int Choices = Cell.Count + House.Count * Digit.Count;
+
+    /// <summary>The size of a choice that has been made: the cell is filled, the house has the digit.</summary>
+    internal const int Made = int.MaxValue;
+
+    /// <summary>The choices in which each candidate has a part: its cell and its digit in its row, column and block.</summary>
+    internal const int ChoicesOfOne = 4;
+
+    // Rows are combined four words at once.
+    private const int BitsOfRow = 256;
+
+    private readonly Candidate[] _candidates = new Candidate[Candidate.Count];
+    private readonly int[] _choicesOf = new int[Candidate.Count * ChoicesOfOne];
+    private readonly int[] _sizes = new int[Choices];
+    private ulong[] _members = [];
+    private ulong[] _excluded = [];
+
+    /// <summary>How many candidates stand.</summary>
+    internal int Count { get; private set; }
+
+    /// <summary>The length of a row of bits, one for each candidate.</summary>
+    internal int Words { get; private set; }
+
+    /// <summary>For each choice how many candidates it has, or <see cref="Made"/>.</summary>
+    internal ReadOnlySpan<int> Sizes => _sizes;
+
+    internal Candidate this[int candidate] => _candidates[candidate];
+
+    /// <summary>The candidates of a choice.</summary>
+    internal ReadOnlySpan<ulong> Members(int choice) => _members.AsSpan(choice * Words, Words);
+
+    /// <summary>The candidates that are false where this one is true.</summary>
+    internal ReadOnlySpan<ulong> Excluded(int candidate) => _excluded.AsSpan(candidate * Words, Words);
+
+    /// <summary>The choices in which a candidate has a part.</summary>
+    internal ReadOnlySpan<int> ChoicesOf(int candidate) => _choicesOf.AsSpan(candidate * ChoicesOfOne, ChoicesOfOne);
+
+    /// <summary>Reads a board.</summary>
+    internal void Read(Board board)
+    {
+        Count = 0;
+        foreach (var cell in board.Open)
+        {
+            foreach (var digit in board[cell])
+                Add(new(cell, digit));
+        }
+
+        Words = (Count + BitsOfRow - 1) / BitsOfRow * (BitsOfRow / 64);
+        ReadSizes(board);
+        Reserve(ref _members, Choices);
+        Reserve(ref _excluded, Count);
+        for (var candidate = 0; candidate < Count; candidate++)
+        {
+            foreach (var choice in ChoicesOf(candidate))
+                _members.AsSpan(choice * Words, Words).Set(candidate);
+        }
+
+        for (var candidate = 0; candidate < Count; candidate++)
+            MakeExcluded(candidate);
+    }
+
+    private void Add(Candidate candidate)
+    {
+        var (cell, digit) = candidate;
+        _candidates[Count] = candidate;
+        var choices = _choicesOf.AsSpan(Count * ChoicesOfOne, ChoicesOfOne);
+        choices[0] = cell.Index;
+        var next = 1;
+        foreach (var house in cell.Houses)
+            choices[next++] = ChoiceOf(house, digit);
+        Count++;
+    }
+
+    private void ReadSizes(Board board)
+    {
+        _sizes.AsSpan().Fill(Made);
+        foreach (var cell in board.Open)
+            _sizes[cell.Index] = board[cell].Count;
+        foreach (var house in HouseSet.All)
+        {
+            foreach (var digit in board.MissingFrom(house))
+                _sizes[ChoiceOf(house, digit)] = (board[digit] & house.Cells).Count;
+        }
+    }
+
+    private void MakeExcluded(int candidate)
+    {
+        var excluded = _excluded.AsSpan(candidate * Words, Words);
+        foreach (var choice in ChoicesOf(candidate))
+            excluded.Add(Members(choice));
+        excluded[candidate >> 6] &= ~(1ul << candidate);
+    }
+
+    private void Reserve(ref ulong[] rows, int count)
+    {
+        if (rows.Length < count * Words)
+            rows = new ulong[count * Words * 5 / 4];
+        rows.AsSpan(0, count * Words).Clear();
+    }
+
+    private static int ChoiceOf(House house, Digit digit) => Cell.Count + house.Index * Digit.Count + digit.Index;
+}
