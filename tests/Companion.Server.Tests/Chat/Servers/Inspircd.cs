@@ -12,7 +12,7 @@ internal sealed class Inspircd : IrcServer
     ];
 
     /// <summary>Where the server of accounts connects.</summary>
-    public int ServersPort { get; } = FreePort();
+    public int ServersPort { get; } = FreePorts.Next();
 
     protected override Process Launch()
     {

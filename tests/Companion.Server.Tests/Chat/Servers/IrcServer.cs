@@ -12,7 +12,7 @@ internal abstract class IrcServer : IAsyncDisposable
     private Process? _process;
 
     /// <summary>Where clients connect.</summary>
-    public int Port { get; } = FreePort();
+    public int Port { get; } = FreePorts.Next();
 
     /// <summary>Where its files are.</summary>
     protected TemporaryFolder Folder { get; } = new();
@@ -56,14 +56,6 @@ internal abstract class IrcServer : IAsyncDisposable
     {
         await Stop();
         Folder.Dispose();
-    }
-
-    /// <summary>A port that nobody has.</summary>
-    public static int FreePort()
-    {
-        using var socket = new TcpListener(IPAddress.Loopback, 0);
-        socket.Start();
-        return ((IPEndPoint)socket.LocalEndpoint).Port;
     }
 
     protected abstract Process Launch();

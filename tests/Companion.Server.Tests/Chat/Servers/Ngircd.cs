@@ -9,7 +9,7 @@ namespace Companion.Server.Tests.Chat.Servers;
 internal sealed class Ngircd : IrcServer
 {
     /// <summary>Where clients connect over TLS.</summary>
-    public int TlsPort { get; } = FreePort();
+    public int TlsPort { get; } = FreePorts.Next();
 
     /// <summary>The certificate that it shows, as a PEM file.</summary>
     public string Certificate => Folder.In("certificate.pem");

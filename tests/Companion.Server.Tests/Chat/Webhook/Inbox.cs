@@ -16,7 +16,7 @@ internal sealed class Inbox : IAsyncDisposable
     public Inbox(string key)
     {
         _key = key;
-        Address = $"http://127.0.0.1:{Servers.IrcServer.FreePort()}/";
+        Address = $"http://127.0.0.1:{Servers.FreePorts.Next()}/";
         _door.Prefixes.Add(Address);
         _door.Start();
         _running = Run();
