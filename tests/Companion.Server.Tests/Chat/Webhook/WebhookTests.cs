@@ -104,10 +104,10 @@ public sealed class WebhookTests(WebhookFixture fixture) : IClassFixture<Webhook
     [Fact]
     public async Task Answers_and_what_nobody_asked_for_are_posted_to_an_address_of_ones_own()
     {
-        await using var inbox = new Inbox(WebhookFixture.Key);
+        await using var inbox = new Inbox(SigningProgram.Key);
         using var folder = new TemporaryFolder();
         await using var companion = await WebhookFixture.Start(
-            folder.Path, new() { Port = 0, Chat = new() { Webhook = new() { AnswersUrl = $"{inbox.Address}in" } } });
+            folder.Path, new() { Port = 0, Chat = new() { Webhook = new() { AnswersUrl = $"{inbox.Address}in" } } }, WebhookFixture.EchoOnly);
         using var answer = await fixture.Post("""{ "id": "m1", "userId": "42", "text": "hint" }""", address: companion.Address);
 
         Assert.Equal("""{"inReplyTo":"m1","answers":["42: hint"]}""", await inbox.Next());
@@ -131,7 +131,7 @@ public sealed class WebhookTests(WebhookFixture fixture) : IClassFixture<Webhook
 
         Assert.Contains("http://localhost:5170/", script, StringComparison.Ordinal);
         var output = await Shell.Run(
-            script.Replace("http://localhost:5170/", $"{fixture.Companion.Address}", StringComparison.Ordinal), ("COMPANION_CHAT_SECRET", WebhookFixture.Key));
+            script.Replace("http://localhost:5170/", $"{fixture.Companion.Address}", StringComparison.Ordinal), ("COMPANION_CHAT_SECRET", SigningProgram.Key));
         Assert.Equal("""{"inReplyTo":"m1","answers":["Ana: !hint"]}""", output);
     }
 
