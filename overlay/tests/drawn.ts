@@ -1,4 +1,13 @@
-import type { DeskCell, DeskView, Frame, OpenDeduction, Picture, Shape, StageCell } from '../src/wire.ts';
+import type {
+  CallOut,
+  DeskCell,
+  DeskView,
+  Frame,
+  OpenDeduction,
+  Picture,
+  Shape,
+  StageCell,
+} from '../src/wire.ts';
 
 /** A stage cell: open and blank unless something is said of it. */
 export function stageCell(said: Partial<StageCell> = {}): StageCell {
@@ -67,6 +76,24 @@ export function deduction(id: string, said: Partial<OpenDeduction> = {}): OpenDe
     since: 0,
     ...said,
   };
+}
+
+/** A talking point, or a deduction where one is said. */
+export function callOut(id: number, said: Partial<CallOut> = {}): CallOut {
+  return { id, version: 1, stage: 'listed', text: `Point ${id}`, seconds: 4, deduction: null, ...said };
+}
+
+/** A call-out of an open deduction at grade 2. */
+export function cuedWing(id: number, said: Partial<CallOut> = {}, passed: string | null = null): CallOut {
+  const wing = {
+    id: `wing ${id}`,
+    name: 'XY-wing',
+    short: 'wing',
+    grade: 2 as const,
+    cells: ['r4c2'],
+    passed,
+  };
+  return callOut(id, { text: 'Look for an XY-wing', deduction: wing, ...said });
 }
 
 export const frame: Frame = { left: 0.25, top: 0.1, width: 0.45, height: 0.8 };

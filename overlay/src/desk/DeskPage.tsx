@@ -1,26 +1,31 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { AirArea } from './air/AirArea.tsx';
-import { BoardArea } from './board/BoardArea.tsx';
 import { focusCell } from './board/BoardGrid.tsx';
 import { DeskContext } from './context.ts';
 import { Dialogs } from './Dialogs.tsx';
 import { listenToKeys } from './keys/listen.ts';
+import { CoHostLayout } from './layout/CoHostLayout.tsx';
+import { PresenterLayout } from './layout/PresenterLayout.tsx';
 import type { DeskModel } from './model/model.ts';
-import { NextArea } from './next/NextArea.tsx';
 import { StatusLine } from './StatusLine.tsx';
-import { WatchArea } from './watch/WatchArea.tsx';
 import './desk.css';
 import './controls.css';
 
-/** The desk of the presenter or of a co-host: Board, Next, Watch and On air, with one line at its foot. */
+/** The desk of the presenter or of a co-host, with one line at its foot. */
 export function DeskPage({ model }: { model: DeskModel }) {
   const page = useRef<HTMLDivElement>(null);
   const desk = model.desk.value;
+  const Layout = desk?.role === 'coHost' ? CoHostLayout : PresenterLayout;
+
+  // Both may be open in one browser, side by side.
+  useEffect(() => {
+    if (desk) document.title = desk.role === 'presenter' ? "Presenter's desk" : "Co-host's desk";
+  }, [desk?.role]);
 
   useEffect(() => {
     const grid = () => page.current?.querySelector('[role="grid"]') ?? null;
     return listenToKeys(document, model, {
       focusFilter: () => page.current?.querySelector<HTMLElement>('#filter')?.focus(),
+      focusCueText: () => page.current?.querySelector<HTMLElement>('#cue-text')?.focus(),
       focusCursor: () => focusCell(grid(), model.board.selection.value.cursor),
     });
   }, [model]);
@@ -29,13 +34,7 @@ export function DeskPage({ model }: { model: DeskModel }) {
     <DeskContext.Provider value={model}>
       <div class="desk" ref={page}>
         {desk ? (
-          <main>
-            <h1 class="unseen">{desk.role === 'presenter' ? "Presenter's desk" : "Co-host's desk"}</h1>
-            <BoardArea desk={desk} />
-            <NextArea />
-            <AirArea />
-            <WatchArea notes={desk.watch} />
-          </main>
+          <Layout desk={desk} />
         ) : (
           <main class="waiting">
             <h1 class="unseen">Desk</h1>

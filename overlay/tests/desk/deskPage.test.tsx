@@ -51,15 +51,30 @@ test('before the first view the desk waits, and says why it is not let in', () =
   expect(at('main').textContent).toContain('Waiting for the companion.');
 });
 
-test('the desk has its four areas', () => {
+test("the presenter's desk has its areas", () => {
   take();
 
   expect([...page.querySelectorAll('.area h2')].map((heading) => heading.textContent)).toEqual([
     'Board',
     'Next',
+    'Cues',
     'On air',
     'Watch',
   ]);
+  expect(document.title).toBe("Presenter's desk");
+});
+
+test("a co-host's desk has the same areas in an order of its own", () => {
+  take({ role: 'coHost' });
+
+  expect([...page.querySelectorAll('.area h2')].map((heading) => heading.textContent)).toEqual([
+    'Board',
+    'Watch',
+    'Next',
+    'Cues',
+    'On air',
+  ]);
+  expect(document.title).toBe("Co-host's desk");
 });
 
 test('the grid has 81 cells in nine rows, read aloud with all that is written', () => {
@@ -222,10 +237,12 @@ test('a warning shows its cells on the board while it has the focus', () => {
 test('a co-host sees everything and enters nothing', () => {
   take({ role: 'coHost', undo: '5 in r1c1' });
 
-  for (const name of ['Undo', 'Clear grid', 'Load', '1']) expect(button(name).disabled).toBe(true);
-  expect(at('.ways').hasAttribute('disabled')).toBe(true);
-  key('l');
+  expect(page.querySelectorAll('[role="gridcell"]').length).toBe(81);
+  expect(page.querySelector('.ways, .digit-row')).toBeNull();
+  for (const name of ['Undo', 'Clear grid', 'Load']) expect(() => button(name)).toThrow('There is no button');
+  for (const name of ['l', '5', 'Delete']) key(name);
   expect(page.querySelector('dialog')).toBeNull();
+  expect(desk.made).toEqual([]);
 });
 
 test('the grid is cleared only after a question', () => {

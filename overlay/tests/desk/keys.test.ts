@@ -59,7 +59,12 @@ describe('anywhere on the desk', () => {
     ['Meta+z', 'undo'],
     ['Ctrl+y', 'redo'],
     ['Ctrl+Shift+Z', 'redo'],
-    ['q', '-'],
+    ['q', 'cueIt'],
+    ['w', 'writeCue'],
+    ['t', 'takeCue'],
+    ['k', 'cueDone'],
+    ['a', 'allowCoHosts'],
+    ['y', '-'],
     ['ArrowUp', '-'],
     ['Ctrl+n', '-'],
     ['Ctrl+p', '-'],
@@ -97,7 +102,16 @@ test('while a dialog is open it has all keys, Escape too', () => {
 });
 
 test('a key that is held down changes nothing on air and writes nothing again', () => {
-  for (const words of ['n held', 'p held', 'Escape held', 'u held', '5 held', 'Delete held']) {
+  for (const words of [
+    'n held',
+    'p held',
+    'Escape held',
+    'u held',
+    't held',
+    'a held',
+    '5 held',
+    'Delete held',
+  ]) {
     expect(heard(words, free)).toBe('-');
   }
 });

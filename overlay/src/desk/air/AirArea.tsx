@@ -1,6 +1,7 @@
 import { Area } from '../Area.tsx';
 import { useDesk } from '../context.ts';
 import { AirButtons } from './AirButtons.tsx';
+import { CoHostPermission } from './CoHostPermission.tsx';
 import { Grades } from './Grades.tsx';
 import { Lamp } from './Lamp.tsx';
 import { OnAirNow } from './OnAirNow.tsx';
@@ -21,15 +22,7 @@ export function AirArea() {
       </section>
       <AirButtons />
       <div class="row">
-        <label class="check">
-          <input
-            type="checkbox"
-            checked={air.coHostMayAir.value}
-            disabled={!air.isPresenter.value}
-            onChange={(event) => air.allowCoHost(event.currentTarget.checked)}
-          />
-          Co-hosts may put things on air
-        </label>
+        <CoHostPermission />
         <button type="button" class="push" onClick={() => model.open('scenes')}>
           Scenes
         </button>

@@ -14,13 +14,13 @@ export function BoardArea({ desk }: { desk: DeskView }) {
   const { standby, cells } = desk;
   const candidates = board.showsCandidates.value ? cells.map(candidatesOf) : undefined;
   return (
-    <Area name="Board" class="board-area" aside={<BoardActions desk={desk} />}>
+    <Area name="Board" class="board-area" aside={board.mayEnter.value && <BoardActions desk={desk} />}>
       <div class="board">
         <BoardFace cells={cells} candidates={candidates} shapes={standby?.picture.shapes} />
         <BoardGrid desk={desk} />
       </div>
       <div class="row">
-        <Ways />
+        {board.mayEnter.value && <Ways />}
         <label class="check">
           <input
             type="checkbox"
@@ -30,7 +30,7 @@ export function BoardArea({ desk }: { desk: DeskView }) {
           Candidates
         </label>
       </div>
-      <DigitRow cells={cells} />
+      {board.mayEnter.value && <DigitRow cells={cells} />}
     </Area>
   );
 }

@@ -1,6 +1,6 @@
 import { useDesk } from '../context.ts';
 import { Modal } from '../Modal.tsx';
-import { airKeys, boardKeys, type KeyEntry } from './keyList.ts';
+import { airKeys, boardKeys, cueKeys, type KeyEntry } from './keyList.ts';
 
 export function KeysDialog() {
   const model = useDesk();
@@ -10,6 +10,7 @@ export function KeysDialog() {
       <div class="key-lists">
         <KeyList title="Board" entries={boardKeys} />
         <KeyList title="Next and On air" entries={airKeys} />
+        <KeyList title="Cues" entries={cueKeys} />
       </div>
       <label class="check">
         <input

@@ -20,6 +20,11 @@ export type SimpleAction =
   | 'nextGrade'
   | 'back'
   | 'clearAir'
+  | 'cueIt'
+  | 'writeCue'
+  | 'takeCue'
+  | 'cueDone'
+  | 'allowCoHosts'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -59,6 +64,11 @@ const letters: Record<string, SimpleAction> = {
   u: 'used',
   n: 'nextGrade',
   p: 'back',
+  q: 'cueIt',
+  w: 'writeCue',
+  t: 'takeCue',
+  k: 'cueDone',
+  a: 'allowCoHosts',
   '/': 'filter',
   '?': 'keys',
 };

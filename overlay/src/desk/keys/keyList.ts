@@ -34,5 +34,16 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: 'N', words: 'Next grade on air' },
   { keys: 'P', words: 'One grade back; from the first, off air' },
   { keys: 'Escape', words: 'Clear the air at once' },
+  { keys: 'A', words: 'Allow co-hosts to put things on air, or forbid it (presenter)' },
   { keys: '?', words: 'This list' },
+];
+
+export const cueKeys: readonly KeyEntry[] = [
+  { keys: 'Q', words: 'Put the chosen deduction on the cue list' },
+  { keys: 'W', words: 'Write a talking point' },
+  { keys: 'T', words: 'Take the cue that is called out on air' },
+  { keys: 'K', words: 'The cue that is called out is done' },
+  { keys: 'In the list: arrows', words: 'Pick a cue; with Alt, move it' },
+  { keys: 'In the list: S, G, K, L, T', words: 'Stand by, go, done, listed again, take on air' },
+  { keys: 'In the list: E, Delete', words: 'Edit its words, take it off the list' },
 ];

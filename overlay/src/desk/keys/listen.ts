@@ -5,6 +5,7 @@ import { actionFor, type KeyAction, type KeyPlace } from './actions.ts';
 export interface FocusTargets {
   focusFilter(): void;
   focusCursor(): void;
+  focusCueText(): void;
 }
 
 /** Listens to the keys of the whole desk. Returns what stops it. */
@@ -34,7 +35,7 @@ const takesText =
   'input:not([type="radio"], [type="checkbox"], [type="button"]), textarea, select, [contenteditable="true"]';
 
 function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): void {
-  const { board, next, air } = model;
+  const { board, next, air, cues } = model;
   switch (action.kind) {
     case 'move':
       board.move(action.down, action.right, action.extends);
@@ -78,6 +79,21 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       return;
     case 'clearAir':
       if (air.mayAir.value) air.clear();
+      return;
+    case 'cueIt':
+      if (next.chosen.value !== null) cues.cue(next.chosen.value);
+      return;
+    case 'writeCue':
+      focus.focusCueText();
+      return;
+    case 'takeCue':
+      if (cues.called.value && air.mayAir.value) cues.takeOnAir(cues.called.value);
+      return;
+    case 'cueDone':
+      if (cues.called.value) void cues.turn(cues.called.value, 'done');
+      return;
+    case 'allowCoHosts':
+      if (air.isPresenter.value) air.allowCoHost(!air.coHostMayAir.value);
       return;
     case 'keys':
       model.open('keys');

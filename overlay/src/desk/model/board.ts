@@ -15,19 +15,29 @@ export class BoardModel {
   readonly #way = signal<Way>('digit');
   readonly #showsCandidates = signal(false);
   readonly #pointedAt = signal<readonly CellName[]>([]);
+  readonly #lookedAt: ReadonlySignal<readonly CellName[]>;
   /** Cells in which a list is being written, known before the view says so: keys come faster than it does. */
   #written: readonly CellName[] = [];
 
   /** Cells that something else on the desk points at. */
-  readonly pointedAt: ReadonlySignal<ReadonlySet<number>> = computed(
-    () => new Set(this.#pointedAt.value.map(cellNamed).filter((cell) => cell !== null)),
-  );
+  readonly pointedAt: ReadonlySignal<ReadonlySet<number>> = computed(() => {
+    const names = this.#pointedAt.value.length > 0 ? this.#pointedAt.value : this.#lookedAt.value;
+    return new Set(names.map(cellNamed).filter((cell) => cell !== null));
+  });
 
   readonly mayEnter: ReadonlySignal<boolean>;
 
-  constructor(asking: Asking, desk: ReadonlySignal<DeskView | null>) {
+  /**
+   * @param lookedAt Cells that are pointed at for as long as nothing else points at any.
+   */
+  constructor(
+    asking: Asking,
+    desk: ReadonlySignal<DeskView | null>,
+    lookedAt: ReadonlySignal<readonly CellName[]> = signal([]),
+  ) {
     this.#asking = asking;
     this.#desk = desk;
+    this.#lookedAt = lookedAt;
     this.mayEnter = computed(() => desk.value?.role === 'presenter');
   }
 

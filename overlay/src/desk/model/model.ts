@@ -1,10 +1,11 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Calls } from '../../connection/deskCalls.ts';
 import type { LineState } from '../../connection/line.ts';
-import type { DeskView, NextView } from '../../wire.ts';
+import type { CuesView, DeskView, NextView } from '../../wire.ts';
 import { AirModel } from './air.ts';
 import { Asking } from './asking.ts';
 import { BoardModel } from './board.ts';
+import { CuesModel } from './cues.ts';
 import { NextModel } from './next.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
@@ -29,14 +30,22 @@ export class DeskModel {
   readonly board: BoardModel;
   readonly next: NextModel;
   readonly air: AirModel;
+  readonly cues: CuesModel;
   readonly scenes: ScenesModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
   constructor(calls: Calls, line: LineSigns, settings: Settings, nextPicture: NextPicture) {
     this.asking = new Asking(calls);
-    this.board = new BoardModel(this.asking, this.#desk);
     this.next = new NextModel(this.asking, this.#desk);
+    // A co-host sees on the board where the deduction is that they look at; the presenter sees its picture.
+    const lookedAt = computed(() =>
+      this.#desk.value?.role === 'coHost'
+        ? (this.next.deduction.value?.cells.map(({ cell }) => cell) ?? [])
+        : [],
+    );
+    this.board = new BoardModel(this.asking, this.#desk, lookedAt);
+    this.cues = new CuesModel(this.asking);
     this.air = new AirModel(this.asking, this.#desk);
     this.scenes = new ScenesModel(this.asking, this.#desk, nextPicture);
     this.settings = settings;
@@ -58,6 +67,10 @@ export class DeskModel {
 
   takeNext(view: NextView): void {
     this.next.take(view);
+  }
+
+  takeCues(view: CuesView): void {
+    this.cues.take(view);
   }
 
   open(dialog: DialogName): void {

@@ -1,16 +1,20 @@
 import { useDesk } from '../context.ts';
+import { CueIt } from '../cues/CueIt.tsx';
 import { KeyHint } from '../KeyHint.tsx';
 import { Unseen } from './Unseen.tsx';
 
-/** The deduction that stands by, in the words in which it can be said. */
+/** The deduction that is chosen, in the words in which it can be said. */
 export function Chosen() {
   const { air, next } = useDesk();
-  const deduction = air.standby.value?.deduction;
+  const deduction = next.deduction.value;
+  const isShut = !air.mayAir.value;
   return (
     <div class="chosen-deduction" aria-live="polite">
-      {deduction === undefined ? (
+      {deduction === null ? (
         <p class="empty">
-          Choose a deduction, and it stands by: previewed on the board, seen by nobody else.
+          {air.isPresenter.value
+            ? 'Choose a deduction, and it stands by: previewed on the board, seen by nobody else.'
+            : 'Choose a deduction to read how it is said; nobody else sees what you look at.'}
         </p>
       ) : (
         <>
@@ -18,13 +22,20 @@ export function Chosen() {
             {deduction.sentence} <small>{Math.round(deduction.seconds)} s to say</small>
           </p>
           <Unseen deduction={deduction} />
+          <CueIt deduction={deduction.id} />
           <div class="row">
-            <button type="button" aria-keyshortcuts="U" onClick={() => next.markUsed()}>
+            <button type="button" disabled={isShut} aria-keyshortcuts="U" onClick={() => next.markUsed()}>
               Said or used <KeyHint keys="U" />
             </button>
-            <button type="button" onClick={() => next.standDown()}>
-              Stand down
-            </button>
+            {air.standby.value?.deduction.id === deduction.id ? (
+              <button type="button" disabled={isShut} onClick={() => next.standDown()}>
+                Stand down
+              </button>
+            ) : (
+              <button type="button" disabled={isShut} onClick={() => void next.standBy(deduction.id)}>
+                Stand by
+              </button>
+            )}
           </div>
         </>
       )}

@@ -23,7 +23,7 @@ export function DeductionList() {
   };
   const choose = (event: MouseEvent) => {
     const option = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-id]') : null;
-    if (option?.dataset.id !== undefined) void next.standBy(option.dataset.id);
+    if (option?.dataset.id !== undefined) next.choose(option.dataset.id);
   };
 
   // The deductions' own texts hold blanks and cannot name elements.

@@ -14,7 +14,7 @@ export function Unseen({ deduction: { unseen, first, firstName } }: { deduction:
         {unseen.map(({ cell, digit }) => `${digit} in ${cell}`).join(', ')}.
       </p>
       {first !== null && (
-        <button type="button" onClick={() => next.standBy(first)}>
+        <button type="button" onClick={() => next.choose(first)}>
           Show first: {firstName}
         </button>
       )}

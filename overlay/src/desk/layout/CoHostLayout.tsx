@@ -1,0 +1,26 @@
+import type { DeskView } from '../../wire.ts';
+import { AirArea } from '../air/AirArea.tsx';
+import { BoardArea } from '../board/BoardArea.tsx';
+import { CuesArea } from '../cues/CuesArea.tsx';
+import { NextArea } from '../next/NextArea.tsx';
+import { WatchArea } from '../watch/WatchArea.tsx';
+
+/** A co-host's areas: the board to look at, what could be said in Next, and the most room for what is to be said in Cues. */
+export function CoHostLayout({ desk }: { desk: DeskView }) {
+  return (
+    <main class="co-host">
+      <h1 class="unseen">Co-host's desk</h1>
+      <div class="column">
+        <BoardArea desk={desk} />
+        <WatchArea notes={desk.watch} />
+      </div>
+      <div class="column">
+        <NextArea />
+      </div>
+      <div class="column">
+        <CuesArea />
+        <AirArea />
+      </div>
+    </main>
+  );
+}

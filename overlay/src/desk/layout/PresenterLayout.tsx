@@ -1,0 +1,28 @@
+import type { DeskView } from '../../wire.ts';
+import { AirArea } from '../air/AirArea.tsx';
+import { BoardArea } from '../board/BoardArea.tsx';
+import { CueCall } from '../cues/CueCall.tsx';
+import { CuesArea } from '../cues/CuesArea.tsx';
+import { NextArea } from '../next/NextArea.tsx';
+import { WatchArea } from '../watch/WatchArea.tsx';
+
+/** The presenter's areas. A cue that is called out takes its room from Next, never from the board. */
+export function PresenterLayout({ desk }: { desk: DeskView }) {
+  return (
+    <main class="presenter">
+      <h1 class="unseen">Presenter's desk</h1>
+      <div class="column">
+        <BoardArea desk={desk} />
+      </div>
+      <div class="column">
+        <CueCall />
+        <NextArea />
+        <CuesArea />
+      </div>
+      <div class="column">
+        <AirArea />
+        <WatchArea notes={desk.watch} />
+      </div>
+    </main>
+  );
+}
