@@ -135,6 +135,8 @@ export interface DeskView {
   shownFrame: string | null;
   /** Null where there is no chat. */
   chat: ChatStatus | null;
+  /** The state that open deductions must be of, or of a later one, to belong to this board. */
+  scanOf: number;
 }
 
 export interface NextView {

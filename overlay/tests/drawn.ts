@@ -54,6 +54,7 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     scenes: [],
     shownFrame: null,
     chat: null,
+    scanOf: 1,
     ...said,
   };
 }

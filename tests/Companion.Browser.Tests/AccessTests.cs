@@ -13,12 +13,14 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
     public ValueTask DisposeAsync() => _companion.DisposeAsync();
 
     public static TheoryData<string, ColorScheme> EachPage =>
-        new MatrixTheoryData<string, ColorScheme>(["presenter", "overlay", "stage"], [ColorScheme.Light, ColorScheme.Dark]);
+        new MatrixTheoryData<string, ColorScheme>(["presenter", "desk", "overlay", "stage"], [ColorScheme.Light, ColorScheme.Dark]);
 
     public static TheoryData<string, int, int> EachSize => new()
     {
         { "presenter", 1280, 720 },
         { "presenter", 1920, 1080 },
+        { "desk", 1280, 720 },
+        { "desk", 1920, 1080 },
         { "stage", 1280, 720 },
         { "stage", 1920, 1080 },
         { "stage", 720, 1280 },
@@ -72,6 +74,7 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
 
     [Theory]
     [InlineData("presenter")]
+    [InlineData("desk")]
     [InlineData("overlay")]
     [InlineData("stage")]
     public async Task No_page_shows_a_key(string name)
@@ -99,7 +102,7 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
     {
         var page = await context.NewPageAsync();
         await page.GotoAsync(LinkOf(name).ToString());
-        var drawn = name switch { "presenter" => "[role=gridcell]", "stage" => "main svg", _ => ".board-place" };
+        var drawn = name switch { "presenter" or "desk" => "[role=gridcell]", "stage" => "main svg", _ => ".board-place" };
         await Assertions.Expect(page.Locator(drawn).First).ToBeAttachedAsync();
         return page;
     }
@@ -107,15 +110,18 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
     private Uri LinkOf(string name) => name switch
     {
         "presenter" => _companion.Presenter,
+        "desk" => _companion.Desk,
         "stage" => _companion.Stage,
         _ => _companion.Overlay(),
     };
 
-    // With something to see: the first open deduction in full.
+    // With something to see: the first open deduction in full, and cues that stand by, go and are done.
     private async Task PutOnAirAsync(IBrowserContext context)
     {
         var presenter = await PresenterPage.OpenAsync(context, _companion);
         await presenter.Deductions.First.ClickAsync();
+        await Assertions.Expect(presenter.Page.GetByRole(AriaRole.Button, new() { Name = "Stand down" })).ToBeVisibleAsync();
+        await CueAsync(presenter);
         for (var grade = 1; grade <= 4; grade++)
         {
             await presenter.PressAsync("n");
@@ -123,5 +129,22 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
         }
 
         await presenter.Page.CloseAsync();
+    }
+
+    private static async Task CueAsync(PresenterPage presenter)
+    {
+        await presenter.PressAsync("q");
+        await Assertions.Expect(presenter.Cues.Rows).ToHaveCountAsync(1);
+        await presenter.Cues.WriteAsync("Thanks to the setter");
+        await presenter.Cues.WriteAsync("Who sees where the next one comes from?");
+        await Assertions.Expect(presenter.Cues.Rows).ToHaveCountAsync(3);
+        foreach (var (row, key, stage) in new[] { (0, "g", "Go"), (1, "k", "Done"), (2, "s", "Stand by") })
+        {
+            await presenter.Cues.Rows.Nth(row).ClickAsync();
+            await presenter.PressAsync(key);
+            await Assertions.Expect(presenter.Cues.Rows.Nth(row)).ToContainTextAsync(stage);
+        }
+
+        await presenter.Cell("r1c1").FocusAsync();
     }
 }

@@ -26,6 +26,9 @@ public sealed partial class CompanionProcess : IAsyncDisposable
 
     public Uri Presenter => _links["presenter"];
 
+    /// <summary>A co-host's panel.</summary>
+    public Uri Desk => _links["desk"];
+
     public Uri Stage => _links["stage"];
 
     public static async Task<CompanionProcess> StartAsync()
@@ -91,6 +94,6 @@ public sealed partial class CompanionProcess : IAsyncDisposable
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    [GeneratedRegex(@"http://localhost:\d+/(?<page>presenter|overlay|stage)#k=[A-Za-z0-9_-]+")]
+    [GeneratedRegex(@"http://localhost:\d+/(?<page>presenter|desk|overlay|stage)#k=[A-Za-z0-9_-]+")]
     private static partial Regex LinkPattern();
 }

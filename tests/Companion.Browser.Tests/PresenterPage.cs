@@ -14,6 +14,8 @@ internal sealed class PresenterPage
 
     public ILocator Watch => Page.GetByRole(AriaRole.Region, new() { Name = "Watch" });
 
+    public CuesPart Cues => new(Page);
+
     public ILocator OnAir => Page.GetByRole(AriaRole.Region, new() { Name = "On air" });
 
     public static async Task<PresenterPage> OpenAsync(IBrowserContext context, CompanionProcess companion)

@@ -42,9 +42,9 @@ test('a row says stage, words, what it is about and how long it takes', () => {
   show([callOut(1), cuedWing(2, { stage: 'standBy', seconds: 2.4 }), cuedWing(3, {}, 'has been passed')]);
 
   expect(all('.cue-row').map((row) => row.textContent)).toEqual([
-    'ListedPoint 1Talking point · 4 s',
-    'Stand byLook for an XY-wingXY-wing, grade 2 what · 2 s',
-    'ListedLook for an XY-wingXY-wing, grade 2 what · 4 s · has been passed',
+    'Point 1Talking point · 4 s',
+    'Look for an XY-wingStand by · XY-wing, grade 2 what · 2 s',
+    'Look for an XY-wingXY-wing, grade 2 what · 4 s · has been passed',
   ]);
 });
 
@@ -120,7 +120,7 @@ test('keys that are held and keys with Ctrl are left alone, and so is the grade 
 test('everything that keys do buttons do as well', () => {
   show([callOut(1), cuedWing(2), callOut(3)]);
   pick(2);
-  for (const name of ['Stand by', 'Go', 'Done', 'Take on air', 'Up', 'Down', 'Remove'])
+  for (const name of ['Stand by', 'Go', 'Done', 'On air', '↑', '↓', 'Remove'])
     fireEvent.click(button('.cue-tools', name));
   fireEvent.change(at('.cue-tools select'), { target: { value: '4' } });
 
@@ -183,7 +183,7 @@ test('a co-host is told whether they may put things on air, and takes nothing on
   show([cuedWing(1, { stage: 'go' })], { role: 'coHost' });
   pick(1);
   expect(at('.permission').textContent).toBe('The presenter alone puts things on air now.');
-  expect(button('.cue-tools', 'Take on air').disabled).toBe(true);
+  expect(button('.cue-tools', 'On air').disabled).toBe(true);
   key('t');
   key('t', at('.cue-rows'));
   expect(desk.made).toEqual([]);

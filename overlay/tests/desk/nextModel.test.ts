@@ -71,13 +71,16 @@ test('a refused choice is taken back', async () => {
 test('a list of an earlier state than the board says so', () => {
   expect(next().isBehind.value).toBe(false);
 
-  desk.model.takeDesk(deskView({ sequence: 6 }));
+  desk.model.takeDesk(deskView({ sequence: 6, scanOf: 5 }));
+  expect(next().isBehind.value).toBe(false);
+
+  desk.model.takeDesk(deskView({ sequence: 7, scanOf: 7 }));
   expect(next().isBehind.value).toBe(true);
 });
 
 test('a rule that nothing is open for any more no longer narrows the list', () => {
   next().show('x-wing');
-  desk.model.takeNext({ sequence: 6, blocked: null, goesOn: false, deductions: [a] });
+  desk.model.takeNext({ sequence: 7, blocked: null, goesOn: false, deductions: [a] });
 
   expect(next().rule.value).toBe('');
   expect(next().found.value).toEqual([a]);

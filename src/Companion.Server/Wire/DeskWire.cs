@@ -23,6 +23,7 @@ namespace Companion.Server.Wire;
 /// <param name="Scenes">The scenes.</param>
 /// <param name="ShownFrame">The scene whose frame is shown.</param>
 /// <param name="Chat">How the chat is doing, or null where there is none.</param>
+/// <param name="ScanOf">The number of the state that open deductions must be of to belong to this board.</param>
 public sealed record DeskWire(
     long Sequence,
     AccessRole Role,
@@ -37,7 +38,8 @@ public sealed record DeskWire(
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
     string? ShownFrame,
-    ChatStatus? Chat)
+    ChatStatus? Chat,
+    long ScanOf)
 {
     internal static DeskWire Of(Snapshot snapshot, AccessRole role, Voice voice)
     {
@@ -57,6 +59,7 @@ public sealed record DeskWire(
             view.CoHostMayAir,
             view.Scenes,
             view.ShownFrame,
-            snapshot.Chat);
+            snapshot.Chat,
+            snapshot.ScanOf);
     }
 }

@@ -26,6 +26,21 @@ public sealed class ScanTests
     }
 
     [Fact]
+    public async Task What_no_scan_looks_at_leaves_the_list_of_open_deductions_up_to_date()
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+        var loaded = (await presenter.Ask("LoadPuzzle", Grids.EssayOne, "", "", "")).Sequence;
+        await presenter.Sees("Next", loaded);
+
+        var cued = (await presenter.Ask("CueText", "Thanks")).Sequence;
+        Assert.Equal(loaded, (await presenter.Sees("Desk", cued)).GetProperty("scanOf").GetInt64());
+
+        var placed = (await presenter.Ask("PlaceDigit", "r5c5", 5)).Sequence;
+        Assert.Equal(placed, (await presenter.Sees("Desk", placed)).GetProperty("scanOf").GetInt64());
+    }
+
+    [Fact]
     public async Task A_scan_that_fails_stops_neither_the_session_nor_the_next_scan()
     {
         await using var companion = await RunningCompanion.Start(

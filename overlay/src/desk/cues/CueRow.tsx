@@ -22,12 +22,10 @@ export function CueRow({ elementId, callOut, isPicked }: Props) {
       data-cue={id}
       aria-selected={isPicked}
     >
-      <span class="stage">
-        <StageShape stage={stage} />
-        <span class={stage === 'listed' ? 'unseen' : 'stage-name'}>{stages[stage].name}</span>
-      </span>
+      <StageShape stage={stage} />
       <span class="cue-text">{text}</span>
       <span class="facts">
+        {stage !== 'listed' && <b>{stages[stage].name} · </b>}
         {aboutWords(callOut)} · {Math.round(seconds)} s{passed && <b> · {passed}</b>}
       </span>
     </div>

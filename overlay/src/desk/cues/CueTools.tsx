@@ -30,7 +30,7 @@ export function CueTools({ callOut, focusText }: { callOut: CallOut; focusText: 
           disabled={!air.mayAir.value || deduction.passed !== null || callOut.stage === 'done'}
           onClick={() => cues.takeOnAir(callOut)}
         >
-          Take on air <KeyHint keys="T" />
+          On air <KeyHint keys="T" />
         </button>
       )}
       <button
@@ -39,7 +39,7 @@ export function CueTools({ callOut, focusText }: { callOut: CallOut; focusText: 
         disabled={all[0]?.id === callOut.id}
         onClick={() => cues.move(callOut, -1)}
       >
-        Up
+        ↑
       </button>
       <button
         type="button"
@@ -47,7 +47,7 @@ export function CueTools({ callOut, focusText }: { callOut: CallOut; focusText: 
         disabled={all.at(-1)?.id === callOut.id}
         onClick={() => cues.move(callOut, 1)}
       >
-        Down
+        ↓
       </button>
       {deduction ? (
         <GradeSelect

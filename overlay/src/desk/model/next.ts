@@ -52,7 +52,7 @@ export class NextModel {
     });
     this.isBehind = computed(() => {
       const view = this.#view.value;
-      return (view?.goesOn ?? false) || (view?.sequence ?? 0) < (desk.value?.sequence ?? 0);
+      return (view?.goesOn ?? false) || (view?.sequence ?? 0) < (desk.value?.scanOf ?? 0);
     });
   }
 

@@ -18,12 +18,15 @@ export function Chosen() {
         </p>
       ) : (
         <>
-          <p>
-            {deduction.sentence} <small>{Math.round(deduction.seconds)} s to say</small>
-          </p>
-          <Unseen deduction={deduction} />
-          <CueIt deduction={deduction.id} />
-          <div class="row">
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: long words are scrolled by the keyboard too */}
+          <section class="chosen-words" aria-label="How it is said" tabIndex={0}>
+            <p>
+              {deduction.sentence} <small>{Math.round(deduction.seconds)} s to say</small>
+            </p>
+            <Unseen deduction={deduction} />
+          </section>
+          <div class="row chosen-tools">
+            <CueIt deduction={deduction.id} />
             <button type="button" disabled={isShut} aria-keyshortcuts="U" onClick={() => next.markUsed()}>
               Said or used <KeyHint keys="U" />
             </button>

@@ -62,7 +62,8 @@ internal sealed partial class SessionLoop(
     /// <inheritdoc/>
     public override Task StartAsync(CancellationToken cancellationToken)
     {
-        Show(new Snapshot(log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve), null));
+        var replayed = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
+        Show(new Snapshot(replayed, null) { ScanOf = replayed.Sequence });
         Replayed(_current.State.Sequence);
         scans.Start(_current.State);
         if (_current.State.Sequence == 0)
@@ -119,8 +120,9 @@ internal sealed partial class SessionLoop(
             return Refuse("This could not be written to the disk and was not done: free some space, then do it again.");
         }
 
-        Show(_current with { State = next });
-        if (!Scan.HoldsFor(state, next))
+        var holds = Scan.HoldsFor(state, next);
+        Show(_current with { State = next, ScanOf = holds ? _current.ScanOf : next.Sequence });
+        if (!holds)
             scans.Start(next);
         return new(null, next.Sequence);
     }

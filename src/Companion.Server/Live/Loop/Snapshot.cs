@@ -13,6 +13,11 @@ internal sealed record Snapshot(SessionState State, ScanResult? Scan)
     /// <summary>How the chat is doing, or null where there is none.</summary>
     public ChatStatus? Chat { get; init; }
 
+    /// <summary>
+    /// The number of the state whose scan holds for this one: a scan of an earlier state is overtaken, and a newer one is on its way.
+    /// </summary>
+    public long ScanOf { get; init; }
+
     /// <summary>The deduction that a page names: open, or said before and wanted again.</summary>
     /// <param name="id">The deduction's one-line text; may be null.</param>
     /// <exception cref="FormatException">It is open no longer.</exception>
