@@ -1,19 +1,14 @@
-import { act, cleanup, fireEvent, render } from '@testing-library/preact';
+import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { reasonsIn } from '../../src/desk/board/LoadDialog.tsx';
 import { connectionWords } from '../../src/desk/connectionWords.ts';
-import { DeskPage } from '../../src/desk/DeskPage.tsx';
 import type { Cue } from '../../src/wire.ts';
 import { deduction, deskView, picture } from '../drawn.ts';
-import { settle } from '../settle.ts';
-import { LoneDesk } from './loneDesk.ts';
+import { ShownDesk } from './shownDesk.tsx';
 
-let desk: LoneDesk;
-let page: Element;
+let shown: ShownDesk;
 
 beforeEach(() => {
-  desk = new LoneDesk();
-  page = render(<DeskPage model={desk.model} />).container;
+  shown = new ShownDesk();
 });
 
 afterEach(cleanup);
@@ -25,36 +20,14 @@ const cue: Cue = {
   picture: picture('The caption', { kind: 'cell', x: 1, y: 3, isSecond: false, tab: 'P' }),
 };
 
-const take = (said = {}) => act(() => desk.model.takeDesk(deskView(said)));
-const at = (selector: string): HTMLElement => {
-  const found = page.querySelector<HTMLElement>(selector);
-  if (!found) throw new Error(`There is no ${selector}.`);
-  return found;
-};
-const cellAt = (name: string) => at(`[aria-label^="${name},"]`);
-const button = (name: string): HTMLButtonElement => {
-  const found = [...page.querySelectorAll('button')].find((each) => each.textContent?.startsWith(name));
-  if (!found) throw new Error(`There is no button ${name}.`);
-  return found;
-};
-const submit = () =>
-  act(async () => {
-    fireEvent.submit(at('dialog form'));
-    await settle();
-  });
-const key = (name: string, target: Element = document.body) =>
-  act(() => {
-    fireEvent.keyDown(target, { key: name });
-  });
-
 test('before the first view the desk waits, and says why it is not let in', () => {
-  expect(at('main').textContent).toContain('Waiting for the companion.');
+  expect(shown.at('main').textContent).toContain('Waiting for the companion.');
 });
 
 test("the presenter's desk has its areas", () => {
-  take();
+  shown.take();
 
-  expect([...page.querySelectorAll('.area h2')].map((heading) => heading.textContent)).toEqual([
+  expect(shown.all('.area h2').map((heading) => heading.textContent)).toEqual([
     'Board',
     'Next',
     'Cues',
@@ -65,9 +38,9 @@ test("the presenter's desk has its areas", () => {
 });
 
 test("a co-host's desk has the same areas in an order of its own", () => {
-  take({ role: 'coHost' });
+  shown.take({ role: 'coHost' });
 
-  expect([...page.querySelectorAll('.area h2')].map((heading) => heading.textContent)).toEqual([
+  expect(shown.all('.area h2').map((heading) => heading.textContent)).toEqual([
     'Board',
     'Watch',
     'Next',
@@ -81,117 +54,114 @@ test('the grid has 81 cells in nine rows, read aloud with all that is written', 
   const cells = deskView().cells.map((cell, index) =>
     index === 1 ? { ...cell, blockMarks: [4], cellMark: [2, 4], struck: [7], candidates: [2] } : cell,
   );
-  take({ cells });
+  shown.take({ cells });
 
-  expect(page.querySelectorAll('[role="row"]').length).toBe(9);
-  expect(page.querySelectorAll('[role="gridcell"]').length).toBe(81);
-  expect(cellAt('r1c1').getAttribute('aria-label')).toBe('r1c1, 1, given');
-  expect(cellAt('r1c2').getAttribute('aria-label')).toBe(
+  expect(shown.page.querySelectorAll('[role="row"]').length).toBe(9);
+  expect(shown.page.querySelectorAll('[role="gridcell"]').length).toBe(81);
+  expect(shown.cellAt('r1c1').getAttribute('aria-label')).toBe('r1c1, 1, given');
+  expect(shown.cellAt('r1c2').getAttribute('aria-label')).toBe(
     'r1c2, open, block marks 4, cell mark 2 4, struck 7',
   );
-  act(() => desk.model.board.showCandidates(true));
-  expect(cellAt('r1c2').getAttribute('aria-label')).toMatch(/candidates 2$/);
+  act(() => shown.model.board.showCandidates(true));
+  expect(shown.cellAt('r1c2').getAttribute('aria-label')).toMatch(/candidates 2$/);
 });
 
 test('one cell at a time takes the focus by Tab, and arrows move it', () => {
-  take();
-  expect(page.querySelectorAll('[role="gridcell"][tabindex="0"]').length).toBe(1);
+  shown.take();
+  expect(shown.page.querySelectorAll('[role="gridcell"][tabindex="0"]').length).toBe(1);
 
-  cellAt('r1c1').focus();
-  key('ArrowRight', cellAt('r1c1'));
-  key('ArrowDown', cellAt('r1c2'));
-  expect(document.activeElement).toBe(cellAt('r2c2'));
-  expect(cellAt('r2c2').tabIndex).toBe(0);
-  expect(cellAt('r1c1').tabIndex).toBe(-1);
+  shown.cellAt('r1c1').focus();
+  shown.key('ArrowRight', shown.cellAt('r1c1'));
+  shown.key('ArrowDown', shown.cellAt('r1c2'));
+  expect(document.activeElement).toBe(shown.cellAt('r2c2'));
+  expect(shown.cellAt('r2c2').tabIndex).toBe(0);
+  expect(shown.cellAt('r1c1').tabIndex).toBe(-1);
 });
 
 test('drawing over cells chooses them all', () => {
-  take();
-  fireEvent.pointerDown(cellAt('r3c3'), { button: 0 });
-  fireEvent.pointerOver(cellAt('r3c4'), { buttons: 1 });
-  fireEvent.pointerOver(cellAt('r3c5'), { buttons: 1 });
-  fireEvent.pointerUp(cellAt('r3c5'));
-  fireEvent.pointerOver(cellAt('r3c6'), { buttons: 0 });
+  shown.take();
+  fireEvent.pointerDown(shown.cellAt('r3c3'), { button: 0 });
+  fireEvent.pointerOver(shown.cellAt('r3c4'), { buttons: 1 });
+  fireEvent.pointerOver(shown.cellAt('r3c5'), { buttons: 1 });
+  fireEvent.pointerUp(shown.cellAt('r3c5'));
+  fireEvent.pointerOver(shown.cellAt('r3c6'), { buttons: 0 });
 
-  const chosen = [...page.querySelectorAll('[aria-selected="true"][data-cell]')];
+  const chosen = shown.all('[aria-selected="true"][data-cell]');
   expect(chosen.map((cell) => cell.getAttribute('data-cell'))).toEqual(['20', '21', '22']);
 });
 
 test('Ctrl and a click add a cell, a plain click begins anew', () => {
-  take();
-  fireEvent.pointerDown(cellAt('r3c3'), { button: 0 });
-  fireEvent.pointerDown(cellAt('r5c5'), { button: 0, ctrlKey: true });
-  expect(page.querySelectorAll('[aria-selected="true"][data-cell]').length).toBe(2);
+  shown.take();
+  fireEvent.pointerDown(shown.cellAt('r3c3'), { button: 0 });
+  fireEvent.pointerDown(shown.cellAt('r5c5'), { button: 0, ctrlKey: true });
+  expect(shown.page.querySelectorAll('[aria-selected="true"][data-cell]').length).toBe(2);
 
-  fireEvent.pointerDown(cellAt('r7c7'), { button: 0 });
-  expect(page.querySelectorAll('[aria-selected="true"][data-cell]').length).toBe(1);
+  fireEvent.pointerDown(shown.cellAt('r7c7'), { button: 0 });
+  expect(shown.page.querySelectorAll('[aria-selected="true"][data-cell]').length).toBe(1);
 });
 
 test('keys write at the cursor wherever the focus is, but not from a text field', () => {
-  take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
-  key('2');
-  key('2', at('#filter'));
+  shown.take();
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
+  shown.key('2');
+  shown.key('2', shown.at('#filter'));
 
-  expect(desk.made).toEqual(['PlaceDigit "r1c1" 2']);
+  expect(shown.made).toEqual(['PlaceDigit "r1c1" 2']);
 });
 
 test('nothing is said to be missing while slower rules are still being looked at', () => {
-  take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: true, deductions: [] }));
-  expect(page.textContent).toContain('Nothing easy is open: looking further.');
+  shown.take();
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: true, deductions: [] }));
+  expect(shown.page.textContent).toContain('Nothing easy is open: looking further.');
 
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
-  expect(page.textContent).toContain('No rule of the ladder finds anything here.');
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
+  expect(shown.page.textContent).toContain('No rule of the ladder finds anything here.');
 });
 
 test('Escape clears the air, from within a text field too', () => {
-  take();
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
-  key('Escape', at('#filter'));
+  shown.take();
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [] }));
+  shown.key('Escape', shown.at('#filter'));
 
-  expect(desk.made).toEqual(['ClearAir']);
+  expect(shown.made).toEqual(['ClearAir']);
 });
 
 test('each digit says how many of it are left', () => {
-  take();
+  shown.take();
 
-  expect(button('1').textContent).toBe('1 8 left');
-  expect(button('3').textContent).toBe('3 9 left');
+  expect(shown.button('1').textContent).toBe('1 8 left');
+  expect(shown.button('3').textContent).toBe('3 9 left');
 });
 
 test('what stands by is previewed on the board and nowhere else', () => {
-  take({ standby: cue });
+  shown.take({ standby: cue });
 
-  expect(at('.board').querySelectorAll('.shapes .cell').length).toBe(1);
-  expect(at('.mirror').querySelectorAll('.shapes .cell').length).toBe(0);
-  expect(at('.lamp').textContent).toBe('Off air');
+  expect(shown.at('.board').querySelectorAll('.shapes .cell').length).toBe(1);
+  expect(shown.at('.mirror').querySelectorAll('.shapes .cell').length).toBe(0);
+  expect(shown.at('.lamp').textContent).toBe('Off air');
 });
 
 test('what is on air shows in the mirror, with lamp and grade in words', () => {
-  take({ onAir: cue });
+  shown.take({ onAir: cue });
 
-  expect(at('.board').querySelectorAll('.shapes .cell').length).toBe(0);
-  expect(at('.mirror').querySelectorAll('.shapes .cell').length).toBe(1);
-  expect(at('.lamp').textContent).toBe('ON AIR');
-  expect(at('.words-now').textContent).toBe('XY-wingGrade 2 of 4: WhatThe caption');
-  expect(at('[aria-current="step"]').textContent).toBe('2 Whaton air Look for an XY-wing');
-  expect(button('Next: 3 which').disabled).toBe(false);
+  expect(shown.at('.board').querySelectorAll('.shapes .cell').length).toBe(0);
+  expect(shown.at('.mirror').querySelectorAll('.shapes .cell').length).toBe(1);
+  expect(shown.at('.lamp').textContent).toBe('ON AIR');
+  expect(shown.at('.words-now').textContent).toBe('XY-wingGrade 2 of 4: WhatThe caption');
+  expect(shown.at('[aria-current="step"]').textContent).toBe('2 Whaton air Look for an XY-wing');
+  expect(shown.button('Next: 3 which').disabled).toBe(false);
 });
 
 test('deductions are options under the heading of their rule, and a click has one stand by', () => {
-  take();
+  shown.take();
   const deductions = [deduction('r5c5 = 5'), deduction('r1c8 <> 9', { rule: 'xy-wing', name: 'XY-wing' })];
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions }));
-  fireEvent.click(at('[data-id="r1c8 <> 9"] .short'));
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions }));
+  fireEvent.click(shown.at('[data-id="r1c8 <> 9"] .short'));
 
-  expect([...page.querySelectorAll('.rule')].map((rule) => rule.textContent)).toEqual([
-    'naked single 1',
-    'XY-wing 1',
-  ]);
-  expect(desk.made).toEqual(['StandBy "r1c8 <> 9"']);
-  const active = at('[role="listbox"]').getAttribute('aria-activedescendant');
-  expect(page.querySelector(`[id="${active}"]`)?.getAttribute('data-id')).toBe('r1c8 <> 9');
+  expect(shown.all('.rule').map((rule) => rule.textContent)).toEqual(['naked single 1', 'XY-wing 1']);
+  expect(shown.made).toEqual(['StandBy "r1c8 <> 9"']);
+  const active = shown.at('[role="listbox"]').getAttribute('aria-activedescendant');
+  expect(shown.page.querySelector(`[id="${active}"]`)?.getAttribute('data-id')).toBe('r1c8 <> 9');
 });
 
 test('a deduction that rests on the unseen says so and offers the missing step first', () => {
@@ -200,20 +170,20 @@ test('a deduction that rests on the unseen says so and offers the missing step f
     first: 'pair',
     firstName: 'naked pair r1c1 r1c2',
   });
-  take({ standby: { ...cue, deduction: resting } });
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [resting] }));
-  fireEvent.click(button('Show first: naked pair r1c1 r1c2'));
+  shown.take({ standby: { ...cue, deduction: resting } });
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions: [resting] }));
+  fireEvent.click(shown.button('Show first: naked pair r1c1 r1c2'));
 
-  expect(at('.unseen-note p').textContent).toBe(
+  expect(shown.at('.unseen-note p').textContent).toBe(
     'Rests on 1 candidate that viewers cannot see to be gone: 5 in r4c2.',
   );
-  expect(desk.made).toEqual(['StandBy "pair"']);
+  expect(shown.made).toEqual(['StandBy "pair"']);
 });
 
 test('where nothing could be looked for the reason stands instead of the list', () => {
-  take();
+  shown.take();
   act(() =>
-    desk.model.takeNext({
+    shown.model.takeNext({
       sequence: 1,
       blocked: 'r1c1 and r1c5 both hold 2.',
       goesOn: false,
@@ -221,95 +191,54 @@ test('where nothing could be looked for the reason stands instead of the list', 
     }),
   );
 
-  expect(at('.next-area').textContent).toBe('Nextr1c1 and r1c5 both hold 2.');
+  expect(shown.at('.next-area').textContent).toBe('Nextr1c1 and r1c5 both hold 2.');
 });
 
 test('a warning shows its cells on the board while it has the focus', () => {
-  take({ watch: [{ kind: 'staleMark', text: 'The 4 is stale.', cells: ['r2c2'], since: null, entries: 3 }] });
-  expect(at('.note').textContent).toBe('Stale mark The 4 is stale.r2c2 · 3 entries ago');
+  shown.take({
+    watch: [{ kind: 'staleMark', text: 'The 4 is stale.', cells: ['r2c2'], since: null, entries: 3 }],
+  });
+  expect(shown.at('.note').textContent).toBe('Stale mark The 4 is stale.r2c2 · 3 entries ago');
 
-  act(() => at('.note').focus());
-  expect(cellAt('r2c2').classList.contains('pointed')).toBe(true);
-  act(() => at('.note').blur());
-  expect(cellAt('r2c2').classList.contains('pointed')).toBe(false);
+  act(() => shown.at('.note').focus());
+  expect(shown.cellAt('r2c2').classList.contains('pointed')).toBe(true);
+  act(() => shown.at('.note').blur());
+  expect(shown.cellAt('r2c2').classList.contains('pointed')).toBe(false);
 });
 
 test('a co-host sees everything and enters nothing', () => {
-  take({ role: 'coHost', undo: '5 in r1c1' });
+  shown.take({ role: 'coHost', undo: '5 in r1c1' });
 
-  expect(page.querySelectorAll('[role="gridcell"]').length).toBe(81);
-  expect(page.querySelector('.ways, .digit-row')).toBeNull();
-  for (const name of ['Undo', 'Clear grid', 'Load']) expect(() => button(name)).toThrow('There is no button');
-  for (const name of ['l', '5', 'Delete']) key(name);
-  expect(page.querySelector('dialog')).toBeNull();
-  expect(desk.made).toEqual([]);
-});
-
-test('the grid is cleared only after a question', () => {
-  take();
-  fireEvent.click(button('Clear grid'));
-  expect(desk.made).toEqual([]);
-
-  fireEvent.click(at('dialog .main'));
-  expect(desk.made).toEqual(['ClearGrid']);
-  expect(page.querySelector('dialog')).toBeNull();
-});
-
-test('a refused puzzle leaves the dialog open with every reason', async () => {
-  desk.calls.refusals.set(
-    'LoadPuzzle',
-    '5 stands twice in row 1: change one of them. 5 stands twice in block 1. The link starts with ftp.',
-  );
-  take();
-  key('l');
-  await submit();
-
-  expect([...page.querySelectorAll('.reasons li')].map((reason) => reason.textContent)).toEqual([
-    '5 stands twice in row 1: change one of them.',
-    '5 stands twice in block 1.',
-    'The link starts with ftp.',
-  ]);
-
-  desk.calls.refusals.clear();
-  await submit();
-  expect(page.querySelector('dialog')).toBeNull();
-});
-
-test('no reason is no reason', () => {
-  expect(reasonsIn('')).toEqual([]);
-});
-
-test('single-letter keys can be switched off', () => {
-  take();
-  key('?');
-  fireEvent.click(at('.keys-dialog input'));
-  act(() => desk.model.close());
-  key('n');
-
-  expect(desk.made).toEqual([]);
+  expect(shown.page.querySelectorAll('[role="gridcell"]').length).toBe(81);
+  expect(shown.page.querySelector('.ways, .digit-row')).toBeNull();
+  for (const name of ['Undo', 'Clear grid', 'Load'])
+    expect(() => shown.button(name)).toThrow('There is no button');
+  for (const name of ['l', '5', 'Delete']) shown.key(name);
+  expect(shown.page.querySelector('dialog')).toBeNull();
+  expect(shown.made).toEqual([]);
 });
 
 test('the state of the connection is said in words', () => {
-  take();
-  expect(at('.connection').textContent).toBe('Connected');
+  shown.take();
+  expect(shown.at('.connection').textContent).toBe('Connected');
 
   act(() => {
-    desk.state.value = 'reconnecting';
+    shown.desk.state.value = 'reconnecting';
   });
-  expect(at('.connection').textContent).toBe('Reconnecting: your entries wait');
+  expect(shown.at('.connection').textContent).toBe('Reconnecting: your entries wait');
   expect(connectionWords('reconnecting', 1)).toBe('Reconnecting: 1 entry waits');
   expect(connectionWords('refused', 0)).toBe('Not let in');
 });
 
 test('how the chat is doing stands at the foot, and nothing where there is none', () => {
-  take();
-  expect(page.querySelector('.chat')).toBeNull();
+  shown.take();
+  expect(shown.page.querySelector('.chat')).toBeNull();
 
-  take({ chat: { phase: 'stopped', text: 'The chat has stopped. Correct the password.' } });
-  expect(at('.chat').textContent).toBe('The chat has stopped. Correct the password.');
-  expect(at('.chat').getAttribute('role')).toBe('status');
-  const cross = at('.chat path').getAttribute('d');
+  shown.take({ chat: { phase: 'stopped', text: 'The chat has stopped. Correct the password.' } });
+  expect(shown.at('.chat').textContent).toBe('The chat has stopped. Correct the password.');
+  expect(shown.at('.chat').getAttribute('role')).toBe('status');
+  const cross = shown.at('.chat path').getAttribute('d');
 
-  take({ chat: { phase: 'connected', text: 'The chat is connected: #grid on irc.example.' } });
-  expect(at('.chat path').getAttribute('d')).not.toBe(cross);
+  shown.take({ chat: { phase: 'connected', text: 'The chat is connected: #grid on irc.example.' } });
+  expect(shown.at('.chat path').getAttribute('d')).not.toBe(cross);
 });
