@@ -204,6 +204,8 @@ export interface CellCalls {
 
 /** What comes of viewers' asks: numbers and cells, never who. */
 export interface ViewersView {
+  /** Of the last state shown; several views may have the same. */
+  sequence: number;
   limits: AskLimits;
   delay: Delay;
   code: string | null;

@@ -3,6 +3,7 @@ import { LoadDialog } from './board/LoadDialog.tsx';
 import { useDesk } from './context.ts';
 import { KeysDialog } from './keys/KeysDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
+import { ViewersDialog } from './viewers/ViewersDialog.tsx';
 import './dialogs.css';
 
 /** The dialog that is open, if one is. */
@@ -16,6 +17,8 @@ export function Dialogs() {
       return <KeysDialog />;
     case 'scenes':
       return <ScenesDialog />;
+    case 'viewers':
+      return <ViewersDialog />;
     case null:
       return null;
   }

@@ -1,4 +1,5 @@
 import { Caption } from '../picture/Caption.tsx';
+import { DelayCode } from '../picture/DelayCode.tsx';
 import { Shapes } from '../picture/Shapes.tsx';
 import type { Frame } from '../wire.ts';
 import { type CaptionPlace, letterHeight, placeCaption } from './captionPlace.ts';
@@ -14,7 +15,7 @@ interface Props {
 
 /** Draws what is on air over whatever lies below, and nothing else, ever. */
 export function OverlayPage({ model, aspect }: Props) {
-  const { frame, showsFrame } = model;
+  const { frame, showsFrame, code } = model;
   const picture = model.picture.value;
   if (!frame) return null;
   const words = picture?.caption ?? '';
@@ -30,6 +31,7 @@ export function OverlayPage({ model, aspect }: Props) {
         {picture && <Shapes shapes={picture.shapes} />}
         {showsFrame && <FrameOutline />}
       </svg>
+      {code !== null && <DelayCode code={code} />}
       {words !== '' && <PlacedCaption words={words} place={placeCaption(frame, words.length, aspect)} />}
     </>
   );

@@ -15,6 +15,10 @@ export class OverlayModel {
     return this.#view.value?.showsFrame ?? false;
   }
 
+  get code(): string | null {
+    return this.#view.value?.code ?? null;
+  }
+
   get picture(): ReadonlySignal<Picture | null> {
     return this.#shown.picture;
   }
@@ -24,10 +28,10 @@ export class OverlayModel {
     this.#shown.offer(view.picture);
   }
 
-  /** The line is down: the frame's outline goes at once, the picture after a while. */
+  /** The line is down: the frame's outline and the code go at once, the picture after a while. */
   lose(): void {
     const view = this.#view.value;
-    if (view?.showsFrame) this.#view.value = { ...view, showsFrame: false };
+    if (view?.showsFrame || view?.code) this.#view.value = { ...view, showsFrame: false, code: null };
     this.#shown.lose();
   }
 }

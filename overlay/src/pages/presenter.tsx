@@ -8,7 +8,7 @@ import { DeskPage } from '../desk/DeskPage.tsx';
 import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
-import type { CuesView, DeskView, NextView } from '../wire.ts';
+import type { CuesView, DeskView, NextView, ViewersView } from '../wire.ts';
 
 /** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
 const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
@@ -23,6 +23,7 @@ const model = new DeskModel(calls, signs, new Settings(habitStorage()), nextPict
 views.on<DeskView>('Desk', (view) => model.takeDesk(view));
 views.on<NextView>('Next', (view) => model.takeNext(view));
 views.on<CuesView>('Cues', (view) => model.takeCues(view));
+views.on<ViewersView>('Viewers', (view) => model.takeViewers(view));
 void line.keepOpen({
   opening: () => views.startAnew(),
   opened: () => calls.open(),

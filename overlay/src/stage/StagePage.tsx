@@ -1,5 +1,6 @@
 import { BoardFace } from '../board/BoardFace.tsx';
 import { Caption } from '../picture/Caption.tsx';
+import { codeWords } from '../picture/DelayCode.tsx';
 import { CreditLine } from './CreditLine.tsx';
 import type { StageModel } from './model.ts';
 import './stage.css';
@@ -22,6 +23,7 @@ export function StagePage({ model, refusal }: Props) {
       </div>
       <CreditLine credit={view.credit} />
       <div class="stage-caption">
+        {view.code !== null && <Caption words={codeWords(view.code)} />}
         {picture && picture.caption !== '' && <Caption words={picture.caption} />}
       </div>
     </main>

@@ -61,3 +61,11 @@ test('the outline of the frame shows while it is being placed, and goes when the
   act(() => model.lose());
   expect(page.querySelectorAll('.frame-outline').length).toBe(0);
 });
+
+test('the code that measures the delay stands by itself, and goes with the line', () => {
+  take({ code: 'kdfr' });
+  expect(page.textContent).toBe('delay kdfr');
+
+  act(() => model.lose());
+  expect(page.textContent).toBe('');
+});

@@ -57,3 +57,7 @@ test('a refusal is said plainly as long as there is no board', () => {
   rerender(<StagePage model={model} refusal="This link is not valid any more." />);
   expect(container.textContent).toBe('This link is not valid any more.');
 });
+
+test('the code that measures the delay stands beside the board', () => {
+  expect(shown({ code: 'kdfr' }).querySelector('.stage-caption')?.textContent).toBe('delay kdfr');
+});

@@ -28,6 +28,7 @@ public sealed class Enquiries
     private readonly ViewerBook _viewers;
     private readonly QuestionQueue _questions;
     private AskRules? _rules;
+    private long _sequence;
     private long _answers;
 
     /// <summary>Nothing shown, nobody asked.</summary>
@@ -50,7 +51,7 @@ public sealed class Enquiries
 
     /// <summary>What the presenter sees of the viewers.</summary>
     public ViewersView View => new(
-        Limits, Delay, _rules?.Code, _measure.Measured, _measure.Viewers, _answers, new(_calls.Cells(Delay)));
+        _sequence, Limits, Delay, _rules?.Code, _measure.Measured, _measure.Viewers, _answers, new(_calls.Cells(Delay)));
 
     /// <summary>How many shows have ended, as far as was shown. Whoever hashes viewers takes a new salt with each.</summary>
     public int ShowsEnded => _rules?.ShowsEnded ?? 0;
@@ -74,7 +75,7 @@ public sealed class Enquiries
             _measure.Show(code, at);
         if (_rules is not null && state.Asks.ShowsEnded != _rules.ShowsEnded)
             Forget();
-        _rules = state.Asks;
+        (_rules, _sequence) = (state.Asks, state.Sequence);
         _calls.Show(state, at);
         _line.Show(state, at);
     }

@@ -6,6 +6,7 @@ using Companion.Session.State;
 namespace Companion.Session.Views;
 
 /// <summary>What the presenter and the co-hosts see of the viewers: numbers and cells, never who.</summary>
+/// <param name="Sequence">Number of the last state shown; the same for several views between two states.</param>
 /// <param name="Limits">How far viewers may go.</param>
 /// <param name="Delay">How far they are behind, as answers take it.</param>
 /// <param name="Code">The code on the overlay, or null.</param>
@@ -14,6 +15,7 @@ namespace Companion.Session.Views;
 /// <param name="Answers">How many answers went out since the program started.</param>
 /// <param name="Calls">What viewers say to have found, cell by cell.</param>
 public sealed record ViewersView(
+    long Sequence,
     AskLimits Limits,
     Delay Delay,
     string? Code,

@@ -1,5 +1,6 @@
 import { Area } from '../Area.tsx';
 import { useDesk } from '../context.ts';
+import { KeyHint } from '../KeyHint.tsx';
 import { AirButtons } from './AirButtons.tsx';
 import { CoHostPermission } from './CoHostPermission.tsx';
 import { Grades } from './Grades.tsx';
@@ -25,6 +26,9 @@ export function AirArea() {
         <CoHostPermission />
         <button type="button" class="push" onClick={() => model.open('scenes')}>
           Scenes
+        </button>
+        <button type="button" aria-keyshortcuts="V" onClick={() => model.open('viewers')}>
+          Viewers <KeyHint keys="V" />
         </button>
       </div>
     </Area>

@@ -4,19 +4,22 @@ import { Area } from '../Area.tsx';
 import { useDesk } from '../context.ts';
 import { BoardActions } from './BoardActions.tsx';
 import { BoardGrid } from './BoardGrid.tsx';
+import { CallCounts } from './CallCounts.tsx';
 import { DigitRow } from './DigitRow.tsx';
 import { Ways } from './Ways.tsx';
 import './boardArea.css';
 
 /** The grid as it is written, with a preview of what stands by; only the desk sees that. */
 export function BoardArea({ desk }: { desk: DeskView }) {
-  const { board } = useDesk();
+  const { board, viewers } = useDesk();
+  const calls = viewers.shownCalls;
   const { standby, cells } = desk;
   const candidates = board.showsCandidates.value ? cells.map(candidatesOf) : undefined;
   return (
     <Area name="Board" class="board-area" aside={board.mayEnter.value && <BoardActions desk={desk} />}>
       <div class="board">
         <BoardFace cells={cells} candidates={candidates} shapes={standby?.picture.shapes} />
+        {calls.length > 0 && <CallCounts calls={calls} />}
         <BoardGrid desk={desk} />
       </div>
       <div class="row">

@@ -25,6 +25,7 @@ export type SimpleAction =
   | 'takeCue'
   | 'cueDone'
   | 'allowCoHosts'
+  | 'viewers'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -69,6 +70,7 @@ const letters: Record<string, SimpleAction> = {
   t: 'takeCue',
   k: 'cueDone',
   a: 'allowCoHosts',
+  v: 'viewers',
   '/': 'filter',
   '?': 'keys',
 };

@@ -35,6 +35,7 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: 'P', words: 'One grade back; from the first, off air' },
   { keys: 'Escape', words: 'Clear the air at once' },
   { keys: 'A', words: 'Allow co-hosts to put things on air, or forbid it (presenter)' },
+  { keys: 'V', words: 'Viewers: what they may ask, and how far behind they are' },
   { keys: '?', words: 'This list' },
 ];
 

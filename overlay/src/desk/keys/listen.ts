@@ -95,6 +95,9 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
     case 'allowCoHosts':
       if (air.isPresenter.value) air.allowCoHost(!air.coHostMayAir.value);
       return;
+    case 'viewers':
+      model.open('viewers');
+      return;
     case 'keys':
       model.open('keys');
   }

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Calls } from '../../connection/deskCalls.ts';
 import type { LineState } from '../../connection/line.ts';
-import type { CuesView, DeskView, NextView } from '../../wire.ts';
+import type { CuesView, DeskView, NextView, ViewersView } from '../../wire.ts';
 import { AirModel } from './air.ts';
 import { Asking } from './asking.ts';
 import { BoardModel } from './board.ts';
@@ -9,8 +9,9 @@ import { CuesModel } from './cues.ts';
 import { NextModel } from './next.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
+import { ViewersModel } from './viewers.ts';
 
-export type DialogName = 'load' | 'clear' | 'keys' | 'scenes';
+export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -32,6 +33,7 @@ export class DeskModel {
   readonly air: AirModel;
   readonly cues: CuesModel;
   readonly scenes: ScenesModel;
+  readonly viewers: ViewersModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
@@ -48,6 +50,7 @@ export class DeskModel {
     this.cues = new CuesModel(this.asking);
     this.air = new AirModel(this.asking, this.#desk);
     this.scenes = new ScenesModel(this.asking, this.#desk, nextPicture);
+    this.viewers = new ViewersModel(this.asking);
     this.settings = settings;
     this.line = line;
   }
@@ -71,6 +74,10 @@ export class DeskModel {
 
   takeCues(view: CuesView): void {
     this.cues.take(view);
+  }
+
+  takeViewers(view: ViewersView): void {
+    this.viewers.take(view);
   }
 
   open(dialog: DialogName): void {

@@ -1,0 +1,147 @@
+import { act, cleanup, fireEvent, render } from '@testing-library/preact';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { DeskPage } from '../../src/desk/DeskPage.tsx';
+import { callWords, measuredWords } from '../../src/desk/viewers/words.ts';
+import type { CellCalls, ViewersView } from '../../src/wire.ts';
+import { deskView } from '../drawn.ts';
+import { settle } from '../settle.ts';
+import { LoneDesk } from './loneDesk.ts';
+
+let desk: LoneDesk;
+let page: Element;
+
+const calls: CellCalls[] = [
+  { cell: 'r1c2', viewers: 3, right: 2, standing: null, earlier: null },
+  { cell: 'r9c9', viewers: 12, right: 0, standing: null, earlier: null },
+];
+
+const view = (said: Partial<ViewersView> = {}): ViewersView => ({
+  sequence: 1,
+  limits: { open: true, highest: 4, quietOnAir: false },
+  delay: { seconds: 15, least: 2, most: 15 },
+  code: null,
+  measured: null,
+  measuredViewers: 0,
+  answers: 7,
+  calls: [],
+  ...said,
+});
+
+const take = (said: Partial<ViewersView> = {}) => act(() => desk.model.takeViewers(view(said)));
+const dialog = () => page.querySelector('dialog.viewers-dialog');
+const at = <E extends Element = HTMLElement>(selector: string): E => {
+  const found = page.querySelector<E>(selector);
+  if (!found) throw new Error(`There is no ${selector}.`);
+  return found;
+};
+const named = (words: string): HTMLElement => {
+  const found = [...page.querySelectorAll<HTMLElement>('dialog button, dialog label')].find((each) =>
+    each.textContent?.trim().startsWith(words),
+  );
+  if (!found) throw new Error(`There is nothing called ${words}.`);
+  return found;
+};
+const press = (words: string) =>
+  act(async () => {
+    fireEvent.click(named(words).querySelector('input') ?? named(words));
+    await settle();
+  });
+
+beforeEach(() => {
+  desk = new LoneDesk();
+  page = render(<DeskPage model={desk.model} />).container;
+  act(() => desk.model.takeDesk(deskView()));
+  take();
+  act(() => {
+    fireEvent.keyDown(document.body, { key: 'v' });
+  });
+});
+
+afterEach(cleanup);
+
+test('V opens what there is to say of viewers', () => {
+  expect(dialog()?.textContent).toContain('7 answers since the start. Names are not kept.');
+});
+
+test('a limit is changed alone and the others stay', async () => {
+  take({ limits: { open: true, highest: 3, quietOnAir: true } });
+  await press('2 what');
+  await press('Quiet');
+  await press('Answer viewers');
+
+  expect(desk.made).toEqual(['LimitAsks true 2 true', 'LimitAsks true 3 false', 'LimitAsks false 3 true']);
+});
+
+test('the delay is typed and set, and shown as the server has it', async () => {
+  const field = at<HTMLInputElement>('dialog input[type="number"]');
+  expect(field.value).toBe('15');
+  act(() => {
+    fireEvent.input(field, { target: { value: '22' } });
+  });
+  await act(async () => {
+    fireEvent.submit(at('dialog .delay form'));
+    await settle();
+  });
+  expect(desk.made).toEqual(['SetDelay 22']);
+
+  take({ delay: { seconds: 22, least: 2, most: 22 } });
+  expect(field.value).toBe('22');
+});
+
+test('a code is shown, hidden, and what it measured is taken over', async () => {
+  await press('Show a code');
+  take({ code: 'kdfr', measured: { seconds: 12, least: 9.4, most: 15.1 }, measuredViewers: 3 });
+  expect(dialog()?.textContent).toContain('kdfr is on the overlay');
+  await press('Hide the code');
+  await press('Use 12 s');
+
+  expect(desk.made).toEqual(['ShowDelayCode', 'HideDelayCode', 'UseMeasuredDelay']);
+});
+
+test('calls are listed, and on the board only when that is wanted', async () => {
+  take({ calls });
+  expect([...page.querySelectorAll('.calls li')].map((each) => each.textContent)).toEqual([
+    'r1c2 3 viewers, 2 right',
+    'r9c9 12 viewers, 0 right',
+  ]);
+  expect(page.querySelector('.call-counts')).toBeNull();
+
+  await press('Show on this board');
+  expect([...page.querySelectorAll('.call-counts text')].map((each) => each.textContent)).toEqual([
+    '3',
+    '12',
+  ]);
+});
+
+test('at the end of the show viewers are forgotten', async () => {
+  await press('End of the show');
+
+  expect(desk.made).toEqual(['EndShow']);
+});
+
+test('a co-host sees all of it and changes nothing', () => {
+  act(() => desk.model.takeDesk(deskView({ role: 'coHost' })));
+
+  expect(
+    [...page.querySelectorAll<HTMLFieldSetElement>('dialog fieldset')].map((each) => each.disabled),
+  ).toEqual([true, true]);
+  expect((named('End of the show') as HTMLButtonElement).disabled).toBe(true);
+});
+
+test.each([
+  [{ standing: null, earlier: null }, '5 viewers, 2 right'],
+  [{ standing: 'first', earlier: 40.7 }, '5 viewers, 2 right; the chat found it 40 s earlier'],
+  [{ standing: 'first', earlier: -1.5 }, '5 viewers, 2 right; the chat found it first'],
+  [{ standing: 'close', earlier: -3 }, '5 viewers, 2 right; too close to tell who was first'],
+  [{ standing: 'after', earlier: -20 }, '5 viewers, 2 right; after the entry'],
+] as const)('who was first: %o', (said, words) => {
+  expect(callWords({ cell: 'r1c1', viewers: 5, right: 2, ...said })).toBe(words);
+});
+
+test('what was measured is said with how far viewers differ', () => {
+  expect(measuredWords(null, 0)).toContain('Not measured');
+  expect(measuredWords({ seconds: 12, least: 12, most: 12 }, 1)).toBe('Measured with one viewer: 12 s.');
+  expect(measuredWords({ seconds: 12, least: 9.4, most: 15.1 }, 3)).toBe(
+    'Measured with 3 viewers: 12 s, from 9 to 16 s.',
+  );
+});
