@@ -46,6 +46,7 @@ public sealed class AccessTests(Chromium chromium) : IAsyncLifetime
     [Theory]
     [InlineData("l")]
     [InlineData("?")]
+    [InlineData("v")]
     public async Task Axe_finds_no_serious_fault_in_a_dialog(string key)
     {
         await using var context = await chromium.Browser.NewContextAsync(new() { ReducedMotion = ReducedMotion.Reduce });
