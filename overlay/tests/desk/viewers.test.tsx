@@ -1,14 +1,11 @@
-import { act, cleanup, fireEvent, render } from '@testing-library/preact';
+import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { DeskPage } from '../../src/desk/DeskPage.tsx';
 import { callWords, measuredWords } from '../../src/desk/viewers/words.ts';
 import type { CellCalls, ViewersView } from '../../src/wire.ts';
-import { deskView } from '../drawn.ts';
 import { settle } from '../settle.ts';
-import { LoneDesk } from './loneDesk.ts';
+import { ShownDesk } from './shownDesk.tsx';
 
-let desk: LoneDesk;
-let page: Element;
+let shown: ShownDesk;
 
 const calls: CellCalls[] = [
   { cell: 'r1c2', viewers: 3, right: 2, standing: null, earlier: null },
@@ -27,17 +24,11 @@ const view = (said: Partial<ViewersView> = {}): ViewersView => ({
   ...said,
 });
 
-const take = (said: Partial<ViewersView> = {}) => act(() => desk.model.takeViewers(view(said)));
-const dialog = () => page.querySelector('dialog.viewers-dialog');
-const at = <E extends Element = HTMLElement>(selector: string): E => {
-  const found = page.querySelector<E>(selector);
-  if (!found) throw new Error(`There is no ${selector}.`);
-  return found;
-};
+const take = (said: Partial<ViewersView> = {}) => act(() => shown.model.takeViewers(view(said)));
 const named = (words: string): HTMLElement => {
-  const found = [...page.querySelectorAll<HTMLElement>('dialog button, dialog label')].find((each) =>
-    each.textContent?.trim().startsWith(words),
-  );
+  const found = shown
+    .all('dialog button, dialog label')
+    .find((each) => each.textContent?.trim().startsWith(words));
   if (!found) throw new Error(`There is nothing called ${words}.`);
   return found;
 };
@@ -48,19 +39,16 @@ const press = (words: string) =>
   });
 
 beforeEach(() => {
-  desk = new LoneDesk();
-  page = render(<DeskPage model={desk.model} />).container;
-  act(() => desk.model.takeDesk(deskView()));
+  shown = new ShownDesk();
+  shown.take();
   take();
-  act(() => {
-    fireEvent.keyDown(document.body, { key: 'v' });
-  });
+  shown.key('v');
 });
 
 afterEach(cleanup);
 
 test('V opens what there is to say of viewers', () => {
-  expect(dialog()?.textContent).toContain('7 answers since the start. Names are not kept.');
+  expect(shown.at('dialog').textContent).toContain('7 answers since the start. Names are not kept.');
 });
 
 test('a limit is changed alone and the others stay', async () => {
@@ -69,20 +57,17 @@ test('a limit is changed alone and the others stay', async () => {
   await press('Quiet');
   await press('Answer viewers');
 
-  expect(desk.made).toEqual(['LimitAsks true 2 true', 'LimitAsks true 3 false', 'LimitAsks false 3 true']);
+  expect(shown.made).toEqual(['LimitAsks true 2 true', 'LimitAsks true 3 false', 'LimitAsks false 3 true']);
 });
 
 test('the delay is typed and set, and shown as the server has it', async () => {
-  const field = at<HTMLInputElement>('dialog input[type="number"]');
+  const field = shown.at('dialog input[type="number"]') as HTMLInputElement;
   expect(field.value).toBe('15');
   act(() => {
     fireEvent.input(field, { target: { value: '22' } });
   });
-  await act(async () => {
-    fireEvent.submit(at('dialog .delay form'));
-    await settle();
-  });
-  expect(desk.made).toEqual(['SetDelay 22']);
+  await shown.submit('dialog .delay form');
+  expect(shown.made).toEqual(['SetDelay 22']);
 
   take({ delay: { seconds: 22, least: 2, most: 22 } });
   expect(field.value).toBe('22');
@@ -91,40 +76,38 @@ test('the delay is typed and set, and shown as the server has it', async () => {
 test('a code is shown, hidden, and what it measured is taken over', async () => {
   await press('Show a code');
   take({ code: 'kdfr', measured: { seconds: 12, least: 9.4, most: 15.1 }, measuredViewers: 3 });
-  expect(dialog()?.textContent).toContain('kdfr is on the overlay');
+  expect(shown.at('dialog').textContent).toContain('kdfr is on the overlay');
   await press('Hide the code');
   await press('Use 12 s');
 
-  expect(desk.made).toEqual(['ShowDelayCode', 'HideDelayCode', 'UseMeasuredDelay']);
+  expect(shown.made).toEqual(['ShowDelayCode', 'HideDelayCode', 'UseMeasuredDelay']);
 });
 
 test('calls are listed, and on the board only when that is wanted', async () => {
   take({ calls });
-  expect([...page.querySelectorAll('.calls li')].map((each) => each.textContent)).toEqual([
+  expect(shown.all('.calls li').map((each) => each.textContent)).toEqual([
     'r1c2 3 viewers, 2 right',
     'r9c9 12 viewers, 0 right',
   ]);
-  expect(page.querySelector('.call-counts')).toBeNull();
+  expect(shown.page.querySelector('.call-counts')).toBeNull();
 
   await press('Show on this board');
-  expect([...page.querySelectorAll('.call-counts text')].map((each) => each.textContent)).toEqual([
-    '3',
-    '12',
-  ]);
+  expect(shown.all('.call-counts text').map((each) => each.textContent)).toEqual(['3', '12']);
 });
 
 test('at the end of the show viewers are forgotten', async () => {
   await press('End of the show');
 
-  expect(desk.made).toEqual(['EndShow']);
+  expect(shown.made).toEqual(['EndShow']);
 });
 
 test('a co-host sees all of it and changes nothing', () => {
-  act(() => desk.model.takeDesk(deskView({ role: 'coHost' })));
+  shown.take({ role: 'coHost' });
 
-  expect(
-    [...page.querySelectorAll<HTMLFieldSetElement>('dialog fieldset')].map((each) => each.disabled),
-  ).toEqual([true, true]);
+  expect(shown.all('dialog fieldset').map((each) => (each as HTMLFieldSetElement).disabled)).toEqual([
+    true,
+    true,
+  ]);
   expect((named('End of the show') as HTMLButtonElement).disabled).toBe(true);
 });
 
