@@ -63,7 +63,7 @@ internal sealed class ServerCertificate(DataFolder folder, ServerSettings settin
 
     private (X509Certificate2 Certificate, X509Certificate2Collection Chain) ReadPem(string path, string? password)
     {
-        var key = _tls.Key.Length > 0 ? Closed(_tls.Key) : Closed(_tls.Certificate);
+        var key = Closed(_tls.Key.Length > 0 ? _tls.Key : _tls.Certificate);
         using var read = password is null
             ? X509Certificate2.CreateFromPemFile(path, key)
             : X509Certificate2.CreateFromEncryptedPemFile(path, password, key);

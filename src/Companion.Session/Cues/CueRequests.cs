@@ -56,6 +56,8 @@ internal static class CueRequests
         var old => IfSeen(old, turn.Version, new CueTurned(now, turn.Id, turn.Stage)),
     };
 
+    // It stands by as well, as whatever goes on air has done: the next grade is then one of this deduction. It may show less than
+    // is on air of the same deduction, as the co-host meant it.
     public static Decision Take(SessionState state, TakeCue take, DateTimeOffset now) => state.Cues[take.Id] switch
     {
         null => Gone,
@@ -63,7 +65,11 @@ internal static class CueRequests
         DeductionCallOut cue when Fate.On(state)(cue.Chosen) is { } why =>
             Decision.Refuse($"This deduction {why}: choose another one, or mark the cue done."),
         DeductionCallOut cue => IfSeen(
-            cue, take.Version, new PutOnAir(now, cue.Deduction, cue.Grade), new CueTurned(now, cue.Id, CueStage.Done)),
+            cue,
+            take.Version,
+            new StoodBy(now, cue.Deduction),
+            new PutOnAir(now, cue.Deduction, cue.Grade),
+            new CueTurned(now, cue.Id, CueStage.Done)),
         _ => Decision.Refuse("A talking point is said and not shown: mark it done."),
     };
 

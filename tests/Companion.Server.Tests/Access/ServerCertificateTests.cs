@@ -22,6 +22,16 @@ public sealed class ServerCertificateTests : IDisposable
     }
 
     [Fact]
+    public async Task What_stands_between_it_and_its_issuer_is_sent_with_it()
+    {
+        using var issuer = new TestCertificate();
+        await CertificateFile.WriteOpen(_folder.In("cert.pem"), $"{_certificate.Pem}\n{issuer.Pem}\n");
+        await CertificateFile.WriteSecret(_folder.In("key.pem"), _certificate.KeyPem);
+
+        Assert.Equal($"CN={TestCertificate.Name}", Load(new() { Certificate = "cert.pem", Key = "key.pem" }, between: 1));
+    }
+
+    [Fact]
     public async Task An_encrypted_key_is_opened_by_the_password_in_a_closed_file()
     {
         await CertificateFile.WriteOpen(_folder.In("cert.pem"), _certificate.Pem);
@@ -91,7 +101,7 @@ public sealed class ServerCertificateTests : IDisposable
         _certificate.Dispose();
     }
 
-    private string Load(TlsSettings tls, string host = TestCertificate.Name, int daysFromNow = 0)
+    private string Load(TlsSettings tls, string host = TestCertificate.Name, int daysFromNow = 0, int between = 0)
     {
         var settings = new ServerSettings { Hosts = [host], Listen = "0.0.0.0", Tls = tls };
         var now = TimeProvider.System.GetUtcNow().AddDays(daysFromNow);
@@ -99,7 +109,7 @@ public sealed class ServerCertificateTests : IDisposable
         using (certificate)
         {
             Assert.True(certificate.HasPrivateKey);
-            Assert.Empty(chain);
+            Assert.Equal(between, chain.Count);
             return certificate.Subject;
         }
     }

@@ -93,6 +93,20 @@ public sealed class CommandLineTests : IDisposable
         Assert.Equal($"Port {port} is taken by another program: stop that one, or choose another port with --port.", error.Trim());
     }
 
+    [Fact]
+    public async Task An_address_that_this_machine_does_not_have_is_said_plainly_with_the_way_out()
+    {
+        using var certificate = new TestCertificate();
+        await CertificateFile.WriteSecret(_folder.In("studio.pem"), certificate.Pem + "\n" + certificate.KeyPem);
+        // 192.0.2.0/24 belongs to no machine (RFC 5737, TEST-NET-1).
+        var settings = """{ "listen": "192.0.2.1", "hosts": ["studio.example"], "tls": { "port": 0, "certificate": "studio.pem" } }""";
+        await File.WriteAllTextAsync(_folder.In("companion.json"), settings, TestContext.Current.CancellationToken);
+        var (code, _, error) = await Cli.Run("--port", "0", "--data", _folder.Path);
+
+        Assert.Equal(2, code);
+        Assert.Equal("This machine has no address 192.0.2.1: change listen in companion.json.", error.Trim());
+    }
+
     [Theory]
     [InlineData("{ \"port\": 70000 }", "The port is a number from 0 to 65535 and not 70000: change it.")]
     [InlineData("{ \"wordsPerMinute\": 10, \"audiencePushesPerSecond\": 0 }", "wordsPerMinute is 110 to 180 and not 10: change it. audiencePushesPerSecond is 1 to 10 and not 0: change it.")]

@@ -25,10 +25,10 @@ public sealed class TakingTests
     }
 
     [Fact]
-    public void From_there_it_goes_on_grade_by_grade()
+    public void From_there_it_goes_on_grade_by_grade_whatever_stood_by_before()
     {
-        _session.Do(Cue(Single, Grade.What), new TakeCue(1, 1), new NextGrade());
-        Assert.Equal(Grade.Which, _session.State.OnAir?.Grade);
+        _session.Do(new StandBy(Named(Pointing)), Cue(Single, Grade.What), new TakeCue(1, 1), new NextGrade());
+        Assert.Equal((Single, Grade.Which), (_session.State.OnAir?.Deduction.ToString(), _session.State.OnAir?.Grade));
 
         _session.Do(new PreviousGrade(), new PreviousGrade());
         Assert.Equal(Grade.Where, _session.State.OnAir?.Grade);
@@ -40,7 +40,7 @@ public sealed class TakingTests
         _session.Do(Cue(Pointing, Grade.Why), new TakeCue(1, 1));
 
         Assert.Equal(Pointing, Assert.Single(_session.State.Used).Deduction.ToString());
-        Assert.Equal([typeof(PutOnAir), typeof(CueTurned)], _session.Log.TakeLast(2).Select(happened => happened.GetType()));
+        Assert.Equal([typeof(StoodBy), typeof(PutOnAir), typeof(CueTurned)], _session.Log.TakeLast(3).Select(happened => happened.GetType()));
     }
 
     [Fact]
