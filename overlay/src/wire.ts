@@ -95,6 +95,8 @@ export interface OpenDeduction {
   first: string | null;
   firstName: string | null;
   since: number;
+  /** Whether it rests on the puzzle having a single solution. */
+  assumesOneSolution: boolean;
 }
 
 /** 1 where, 2 what, 3 which, 4 why. */
@@ -215,6 +217,30 @@ export interface ViewersView {
   calls: CellCalls[];
 }
 
+export interface Rung {
+  rule: string;
+  name: string;
+  family: string;
+  /** Whether it is looked for. */
+  isOn: boolean;
+}
+
+export interface Family {
+  name: string;
+  isOn: boolean;
+  /** Whether any of its rules rests on the puzzle having a single solution. */
+  assumesOneSolution: boolean;
+}
+
+export interface LadderView {
+  sequence: number;
+  /** The last rule that is looked for; null for the whole ladder. */
+  last: string | null;
+  /** All of them, easiest first. */
+  rungs: Rung[];
+  families: Family[];
+}
+
 export interface OverlayView {
   sequence: number;
   frame: Frame;
@@ -248,6 +274,7 @@ export interface DeskPushes {
   Next: (view: NextView) => void;
   Cues: (view: CuesView) => void;
   Viewers: (view: ViewersView) => void;
+  Ladder: (view: LadderView) => void;
 }
 
 export interface OverlayPushes {
@@ -295,4 +322,6 @@ export interface DeskMethods {
   ShowDelayCode: () => Reply;
   HideDelayCode: () => Reply;
   EndShow: () => Reply;
+  StopLadder: (rule: string | null) => Reply;
+  SwitchFamily: (family: string, isOn: boolean) => Reply;
 }

@@ -75,6 +75,7 @@ export function deduction(id: string, said: Partial<OpenDeduction> = {}): OpenDe
     first: null,
     firstName: null,
     since: 0,
+    assumesOneSolution: false,
     ...said,
   };
 }

@@ -4,6 +4,7 @@ using Companion.Session.Commands;
 using Companion.Session.Cues;
 using Companion.Session.Entries;
 using Companion.Session.Events;
+using Companion.Session.Ladders;
 using Companion.Session.Proving;
 using Companion.Session.State;
 
@@ -30,6 +31,8 @@ public static class Decider
             AllowCoHostOnAir allow => AirRequests.Allow(state, allow, now),
             StandDown => AirRequests.StandDown(state, now),
             ClearAir => AirRequests.Clear(state, now),
+            StopLadder stop => LadderRequests.Stop(state, stop, now),
+            SwitchFamily wanted => LadderRequests.Switch(state, wanted, now),
             LimitAsks limit => AskRequests.Limit(state, limit, now),
             SetDelay set => AskRequests.SetDelay(state, set, now),
             UseMeasuredDelay use => AskRequests.UseMeasured(state, use, now),

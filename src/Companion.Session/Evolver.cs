@@ -33,6 +33,8 @@ public static class Evolver
             SceneForgotten forgotten => Forget(state, forgotten.Scene),
             EntryAttributed found => state with { Attributions = state.Attributions.Add(new(found.Entry, found.Attribution)) },
             FrameShown shown => state with { ShownFrame = shown.Scene },
+            LadderStopped stopped => state with { LadderCut = state.LadderCut with { Last = stopped.Last } },
+            FamilySwitched switched => state with { LadderCut = state.LadderCut.With(new(switched.Family, switched.IsOn)) },
             AsksLimited limited => state with { Asks = state.Asks with { Limits = limited.Limits } },
             DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },
             DelayCodeShown shown => state with { Asks = state.Asks with { Code = shown.Code } },

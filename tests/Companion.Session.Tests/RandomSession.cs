@@ -60,7 +60,7 @@ internal sealed class RandomSession
         < 96 => new PlaceFrame(AnyScene(), new(_random.NextDouble(), 0.1, _random.NextDouble(), 0.5)),
         < 97 => new ForgetScene(AnyScene()),
         < 98 => new ShowFrame(_random.Next(3) == 0 ? null : AnyScene()),
-        _ => AboutAsks(),
+        _ => AboutSettings(),
     };
 
     private Command AboutCues()
@@ -79,12 +79,14 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutAsks() => _random.Next(5) switch
+    private Command AboutSettings() => _random.Next(7) switch
     {
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),
         1 => new SetDelay(new(_random.Next(-5, 70), _random.Next(5), _random.Next(70))),
         2 => new ShowDelayCode(_random.Next(3) == 0 ? "no code!" : "kite"),
-        3 => new HideDelayCode(),
+        3 => new StopLadder(_random.Next(2) == 0 ? null : new("xy-wing")),
+        4 => new SwitchFamily(_random.Next(2) == 0 ? "fish" : "uniqueness", _random.Next(2) == 0),
+        5 => new HideDelayCode(),
         _ => new EndShow(),
     };
 

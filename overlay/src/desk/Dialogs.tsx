@@ -2,6 +2,7 @@ import { ClearDialog } from './board/ClearDialog.tsx';
 import { LoadDialog } from './board/LoadDialog.tsx';
 import { useDesk } from './context.ts';
 import { KeysDialog } from './keys/KeysDialog.tsx';
+import { LadderDialog } from './ladder/LadderDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
 import { ViewersDialog } from './viewers/ViewersDialog.tsx';
 import './dialogs.css';
@@ -19,6 +20,8 @@ export function Dialogs() {
       return <ScenesDialog />;
     case 'viewers':
       return <ViewersDialog />;
+    case 'ladder':
+      return <LadderDialog />;
     case null:
       return null;
   }

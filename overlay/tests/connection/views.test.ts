@@ -71,6 +71,7 @@ test('a view comes through MessagePack as the wire types say', () => {
         first: null,
         firstName: null,
         since: 0,
+        assumesOneSolution: false,
       },
       grade: 3,
       hints: { where: 'a', what: 'b', which: 'c', why: 'd' },

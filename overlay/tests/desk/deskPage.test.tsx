@@ -191,7 +191,7 @@ test('where nothing could be looked for the reason stands instead of the list', 
     }),
   );
 
-  expect(shown.at('.next-area').textContent).toBe('Nextr1c1 and r1c5 both hold 2.');
+  expect(shown.at('.next-area').textContent).toBe('NextLadder Rr1c1 and r1c5 both hold 2.');
 });
 
 test('a warning shows its cells on the board while it has the focus', () => {

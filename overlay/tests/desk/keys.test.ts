@@ -51,6 +51,7 @@ describe('anywhere on the desk', () => {
     ['Shift+?', 'keys'],
     [']', 'step 1'],
     ['[', 'step -1'],
+    ['r', 'ladder'],
     ['u', 'used'],
     ['n', 'nextGrade'],
     ['p', 'back'],

@@ -36,7 +36,7 @@ internal static class StillCommand
             return Run(
                 asked.GetValue(grid) is { } text
                     ? StillScene.OfGrid(text, options.Cut(asked, ladder))
-                    : StillScene.OfSession(options.Data(asked), options.Cut(asked, ladder), wording),
+                    : StillScene.OfSession(options.Data(asked), ladder, wording),
                 asked.GetValue(deduction),
                 (Grade)(asked.GetValue(grade) ?? 4),
                 wording,

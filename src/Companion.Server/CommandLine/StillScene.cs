@@ -30,7 +30,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
 
     /// <summary>The scene of the session that a data folder holds.</summary>
     /// <param name="data">The folder, or null for the usual one.</param>
-    /// <param name="ladder">The rules to look with.</param>
+    /// <param name="ladder">The whole ladder; what the session cut from it is left out.</param>
     /// <param name="wording">The words.</param>
     /// <exception cref="PlainException">There is no session.</exception>
     public static StillScene OfSession(string? data, Ladder ladder, Wording wording)
@@ -42,7 +42,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
         var state = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
         var view = PublicViews.Stage(state, new Voice(wording));
         var known = KnownBoard.Of(state);
-        return new(view, known.Value, ladder.WithoutUniqueness(), view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : null, []);
+        return new(view, known.Value, state.LadderCut.Of(ladder, state.Grid.Puzzle is not null), view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : null, []);
     }
 
     /// <summary>The picture of one of the open deductions.</summary>

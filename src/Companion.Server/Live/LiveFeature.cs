@@ -21,9 +21,9 @@ internal static class LiveFeature
     /// <param name="ladder">The rules, with the names that they are called by.</param>
     public static IServiceCollection AddLive(this IServiceCollection services, Ladder ladder)
     {
-        services.AddSingleton(provider =>
+        services.AddSingleton(ladder).AddSingleton(provider =>
             new Voice(ShippedFiles.Wording(ladder), provider.GetRequiredService<ServerSettings>().SpeakingRate));
-        services.AddSingleton<IScanner>(new LadderScanner(ladder.AtFirst.WithoutUniqueness())).AddSingleton<LatestScan>();
+        services.AddSingleton<IScanner>(new LadderScanner(ladder)).AddSingleton<LatestScan>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();

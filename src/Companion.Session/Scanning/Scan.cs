@@ -13,13 +13,13 @@ public static class Scan
     {
         ArgumentNullException.ThrowIfNull(scanned);
         ArgumentNullException.ThrowIfNull(other);
-        return (scanned.Entries, scanned.Loadings, scanned.Writing, scanned.Used)
-            == (other.Entries, other.Loadings, other.Writing, other.Used);
+        return (scanned.Entries, scanned.Loadings, scanned.Writing, scanned.Used, scanned.LadderCut)
+            == (other.Entries, other.Loadings, other.Writing, other.Used, other.LadderCut);
     }
 
     /// <summary>Scans the known board of a state to the end.</summary>
     /// <param name="state">The state.</param>
-    /// <param name="ladder">The rules.</param>
+    /// <param name="ladder">The whole ladder; what the presenter cut from it is left out.</param>
     /// <param name="previous">The last finished scan, from which counts are carried on; null at the start.</param>
     /// <param name="cancel">Stops between two rules.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
@@ -31,7 +31,7 @@ public static class Scan
     /// and last resorts are only looked at where nothing else is open. Each result holds all that was found so far.
     /// </summary>
     /// <param name="state">The state.</param>
-    /// <param name="ladder">The rules.</param>
+    /// <param name="ladder">The whole ladder; what the presenter cut from it is left out.</param>
     /// <param name="previous">
     /// The last result that went on to <see cref="Effort.Search"/> at least, from which counts are carried on; null at the start.
     /// </param>
@@ -42,6 +42,9 @@ public static class Scan
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(ladder);
-        return new Parts(state, ladder, previous?.Loading == state.Grid.Loading ? previous : null, cancel).Scan();
+
+        // A loaded puzzle has one solution: others are refused.
+        var cut = state.LadderCut.Of(ladder, hasOneSolution: state.Grid.Puzzle is not null);
+        return new Parts(state, cut, previous?.Loading == state.Grid.Loading ? previous : null, cancel).Scan();
     }
 }

@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Session.Asks;
+using Companion.Session.Ladders;
 using Companion.Session.Proving;
 
 namespace Companion.Session.State;
@@ -55,6 +56,9 @@ public sealed record SessionState
 
     /// <summary>What is set about viewers who ask.</summary>
     public AskRules Asks { get; init; } = AskRules.AsSet;
+
+    /// <summary>What of the ladder is looked for.</summary>
+    public LadderCut LadderCut { get; init; } = LadderCut.None;
 
     /// <summary>The scenes of the broadcast.</summary>
     public Scenes Scenes { get; init; } = Scenes.Initial;

@@ -22,6 +22,7 @@ namespace Companion.Session.Views;
 /// </param>
 /// <param name="FirstName">That deduction for people: its rule's spoken name and its cells; null where none is unseen.</param>
 /// <param name="Since">Number of entries made since it came open.</param>
+/// <param name="AssumesOneSolution">Whether it rests on the puzzle having a single solution.</param>
 public sealed record OpenDeduction(
     string Id,
     RuleId Rule,
@@ -36,7 +37,8 @@ public sealed record OpenDeduction(
     CandidateSet Unseen,
     string? First,
     string? FirstName,
-    int Since)
+    int Since,
+    bool AssumesOneSolution)
 {
     /// <summary>A deduction as it is listed.</summary>
     /// <param name="deduction">The deduction.</param>
@@ -58,5 +60,6 @@ public sealed record OpenDeduction(
         support.Unseen,
         support.First?.ToString(),
         support.First is { } first ? $"{voice.Wording.NameOf(first.Rule)} {string.Join(' ', first.PatternCells)}" : null,
-        since);
+        since,
+        deduction.AssumesOneSolution);
 }

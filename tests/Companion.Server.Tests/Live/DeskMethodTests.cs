@@ -43,6 +43,8 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("ShowDelayCode", [], CoHosts.Never),
         ("HideDelayCode", [], CoHosts.Never),
         ("EndShow", [], CoHosts.Never),
+        ("StopLadder", ["xy-wing"], CoHosts.Never),
+        ("SwitchFamily", ["uniqueness", false], CoHosts.Never),
         ("StandBy", ["an id"], CoHosts.WhenAllowedOnAir),
         ("StandDown", [], CoHosts.WhenAllowedOnAir),
         ("NextGrade", [], CoHosts.WhenAllowedOnAir),
@@ -130,6 +132,8 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         { "SetDelay", "[61]", "A delay is 0 to 60 seconds: choose one in between." },
         { "SetDelay", "[-1]", "A delay is 0 to 60 seconds: choose one in between." },
         { "UseMeasuredDelay", "[]", "No delay was measured yet: show a code and have viewers write it." },
+        { "StopLadder", """["xyz"]""", "No rule of the ladder is called 'xyz': choose one of the list." },
+        { "SwitchFamily", """[null, true]""", "No family of rules is called '': choose one of the list." },
         { "PlaceFrame", """["main", null]""", "A frame has left, top, width and height." },
     };
 

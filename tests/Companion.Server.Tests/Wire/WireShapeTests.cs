@@ -21,6 +21,9 @@ public sealed class WireShapeTests
     {
         { typeof(DeskWire), "DeskView" },
         { typeof(NextView), "NextView" },
+        { typeof(LadderView), "LadderView" },
+        { typeof(RungView), "Rung" },
+        { typeof(FamilyView), "Family" },
         { typeof(OverlayWire), "OverlayView" },
         { typeof(StageWire), "StageView" },
         { typeof(CueWire), "Cue" },
@@ -66,6 +69,7 @@ public sealed class WireShapeTests
                 PublicViews.Viewer(snapshot.State),
                 PanelViews.Next(snapshot.Scan!, SomeSessions.Voice),
                 CueViews.Of(snapshot.State, SomeSessions.Voice),
+                LadderView.Of(snapshot.State, Engine.Rules.Ladder.Whole, SomeSessions.Voice),
             ];
             foreach (var view in views)
             {

@@ -26,6 +26,7 @@ export type SimpleAction =
   | 'cueDone'
   | 'allowCoHosts'
   | 'viewers'
+  | 'ladder'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -71,6 +72,7 @@ const letters: Record<string, SimpleAction> = {
   k: 'cueDone',
   a: 'allowCoHosts',
   v: 'viewers',
+  r: 'ladder',
   '/': 'filter',
   '?': 'keys',
 };

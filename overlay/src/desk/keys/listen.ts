@@ -98,6 +98,9 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
     case 'viewers':
       model.open('viewers');
       return;
+    case 'ladder':
+      model.open('ladder');
+      return;
     case 'keys':
       model.open('keys');
   }

@@ -6,12 +6,13 @@ import { AirModel } from './air.ts';
 import { Asking } from './asking.ts';
 import { BoardModel } from './board.ts';
 import { CuesModel } from './cues.ts';
+import { LadderModel } from './ladder.ts';
 import { NextModel } from './next.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
 import { ViewersModel } from './viewers.ts';
 
-export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers';
+export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -34,6 +35,7 @@ export class DeskModel {
   readonly cues: CuesModel;
   readonly scenes: ScenesModel;
   readonly viewers: ViewersModel;
+  readonly ladder: LadderModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
@@ -51,6 +53,7 @@ export class DeskModel {
     this.air = new AirModel(this.asking, this.#desk);
     this.scenes = new ScenesModel(this.asking, this.#desk, nextPicture);
     this.viewers = new ViewersModel(this.asking);
+    this.ladder = new LadderModel(this.asking, this.#desk);
     this.settings = settings;
     this.line = line;
   }

@@ -24,6 +24,7 @@ export function Chosen() {
               {deduction.sentence} <small>{Math.round(deduction.seconds)} s to say</small>
             </p>
             <Unseen deduction={deduction} />
+            {deduction.assumesOneSolution && <p>Rests on the puzzle having a single solution.</p>}
           </section>
           <div class="row chosen-tools">
             <CueIt deduction={deduction.id} />

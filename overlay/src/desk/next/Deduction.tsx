@@ -8,7 +8,7 @@ interface Props {
 
 /** One open deduction in the list. */
 export function Deduction({ elementId, deduction, isChosen }: Props) {
-  const { id, short, seconds, unseen, since } = deduction;
+  const { id, short, seconds, unseen, since, assumesOneSolution } = deduction;
   return (
     // biome-ignore lint/a11y/useFocusableInteractive: the listbox holds the focus and names its active option
     <div role="option" class="deduction" id={elementId} data-id={id} aria-selected={isChosen}>
@@ -16,6 +16,7 @@ export function Deduction({ elementId, deduction, isChosen }: Props) {
       <span class="facts">
         {Math.round(seconds)} s{since > 0 && <> · open for {since === 1 ? '1 entry' : `${since} entries`}</>}
         {unseen.length > 0 && <> · rests on {unseen.length} unseen</>}
+        {assumesOneSolution && <> · rests on a single solution</>}
       </span>
     </div>
   );

@@ -1,5 +1,6 @@
 import { Area } from '../Area.tsx';
 import { useDesk } from '../context.ts';
+import { LadderButton } from '../ladder/LadderButton.tsx';
 import { Chosen } from './Chosen.tsx';
 import { DeductionList } from './DeductionList.tsx';
 import { Filter } from './Filter.tsx';
@@ -11,18 +12,34 @@ export function NextArea() {
   const view = next.view.value;
   const blocked = view?.blocked ?? null;
   return (
-    <Area name="Next" class="next-area" aside={blocked === null && <Count />}>
+    <Area name="Next" class="next-area" aside={<Aside isBlocked={blocked !== null} />}>
       {blocked !== null ? (
         <p class="blocked">{blocked}</p>
       ) : (
         <>
           <Filter />
+          <Cut />
           <DeductionList />
           <Chosen />
         </>
       )}
     </Area>
   );
+}
+
+function Aside({ isBlocked }: { isBlocked: boolean }) {
+  return (
+    <>
+      {!isBlocked && <Count />}
+      <LadderButton />
+    </>
+  );
+}
+
+/** Says that not the whole ladder is looked for. */
+function Cut() {
+  const cut = useDesk().ladder.cut.value;
+  return cut === '' ? null : <p class="cut">Ladder: {cut}.</p>;
 }
 
 function Count() {

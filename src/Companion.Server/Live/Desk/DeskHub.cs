@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
 using Companion.Server.Access;
 using Companion.Server.Live.Asks;
 using Companion.Server.Live.Loop;
@@ -19,7 +20,8 @@ namespace Companion.Server.Live.Desk;
 /// <param name="session">The session.</param>
 /// <param name="asks">What viewers ask.</param>
 /// <param name="voice">The words.</param>
-internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice voice) : Hub<IDeskClient>
+/// <param name="ladder">The whole ladder.</param>
+internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice voice, Ladder ladder) : Hub<IDeskClient>
 {
     /// <summary>Greets a panel with the session as it is.</summary>
     public override async Task OnConnectedAsync()
@@ -28,6 +30,7 @@ internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice v
         await session.Greet(snapshot => Task.WhenAll(
             Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
             Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
+            Clients.Caller.Ladder(LadderView.Of(snapshot.State, ladder, voice)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
         await Clients.Caller.Viewers(asks.View);
     }

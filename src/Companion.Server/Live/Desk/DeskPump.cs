@@ -1,7 +1,9 @@
+using Companion.Engine.Rules;
 using Companion.Server.Access;
 using Companion.Server.Live.Loop;
 using Companion.Server.Live.Transport;
 using Companion.Server.Wire;
+using Companion.Session.Ladders;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -10,11 +12,13 @@ using Microsoft.AspNetCore.SignalR;
 namespace Companion.Server.Live.Desk;
 
 /// <summary>Pushes the session to the presenter's and the co-hosts' panels.</summary>
-internal sealed class DeskPump(IHubContext<DeskHub, IDeskClient> hub, Voice voice, TimeProvider clock, ILogger<DeskPump> log)
+internal sealed class DeskPump(
+    IHubContext<DeskHub, IDeskClient> hub, Voice voice, Ladder ladder, TimeProvider clock, ILogger<DeskPump> log)
     : HubPump(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log)
 {
     private ScanResult? _shown;
     private SessionState _cued = SessionState.Initial;
+    private LadderCut? _shownCut;
 
     /// <inheritdoc/>
     protected override Task Send(Snapshot snapshot)
@@ -35,6 +39,13 @@ internal sealed class DeskPump(IHubContext<DeskHub, IDeskClient> hub, Voice voic
             var cues = CueViews.Of(snapshot.State, voice);
             sends.AddRange([presenters.Cues(cues), coHosts.Cues(cues)]);
             _cued = snapshot.State;
+        }
+
+        if (snapshot.State.LadderCut != _shownCut)
+        {
+            var whole = LadderView.Of(snapshot.State, ladder, voice);
+            sends.AddRange([presenters.Ladder(whole), coHosts.Ladder(whole)]);
+            _shownCut = snapshot.State.LadderCut;
         }
 
         return Task.WhenAll(sends);

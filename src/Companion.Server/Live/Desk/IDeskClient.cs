@@ -21,4 +21,8 @@ public interface IDeskClient
     /// <summary>What comes of viewers' asks; a few times a second at most.</summary>
     /// <param name="view">The view.</param>
     Task Viewers(ViewersView view);
+
+    /// <summary>The ladder, and what of it is looked for; after each change of it.</summary>
+    /// <param name="view">The view.</param>
+    Task Ladder(LadderView view);
 }

@@ -102,6 +102,7 @@ internal static class EventForms
             (at, body) => new(at, (int)body.Number("entry"), AttributionJson.Read(body))),
         .. AskEventForms.All,
         .. CueEventForms.All,
+        .. LadderEventForms.All,
     ];
 
     private static void WriteMark(JsonObject body, CellSet cells, Digit digit, bool isSet)
