@@ -1,7 +1,7 @@
 namespace Companion.Engine.Proofs;
 
 /// <summary>The phrases of answers to viewers, and the slots that each may use.</summary>
-/// <remarks>A hint's own words go into <c>missing-step</c>; no other phrase has a slot for anything of a deduction.</remarks>
+/// <remarks>A hint's own words go into <c>missing-step</c> and <c>why-after</c>; no other phrase has a slot for anything of a deduction.</remarks>
 internal static class AskPhrases
 {
     private static readonly string[] NoSlot = [];
@@ -20,6 +20,7 @@ internal static class AskPhrases
         ["asks.no-further"] = ["grade"],
         ["asks.all-given"] = NoSlot,
         ["asks.too-soon"] = ["seconds"],
+        ["asks.why-after"] = ["number", "hint"],
         ["asks.why-given"] = OfCell,
         ["asks.why-open"] = OfCell,
         ["asks.why-unknown"] = OfCell,

@@ -21,9 +21,10 @@ internal sealed class BoardAnswerer(Wording wording, StepsCache cache)
             return Prepared.Of(new WhyOpen(cell));
         if (seen.Grid.Givens.Contains(cell))
             return Prepared.Of(new WhyGiven(cell));
-        if (EntryReason.Of(seen, new(cell, digit), cache) is not var (board, deduction))
+        if (EntryReason.Of(seen, new(cell, digit), cache) is not { } reason)
             return Prepared.Of(new WhyUnknown(cell));
-        return new(new WhyFollows(cell, wording.HintsFor(board, deduction).Why), ("why", deduction));
+        var why = wording.HintsFor(reason.Board, reason.Deduction).Why;
+        return new(new WhyFollows(cell, why, reason.StepsBefore), ("why", reason.Deduction));
     }
 
     /// <summary>How many of each digit are still to be placed.</summary>

@@ -48,6 +48,8 @@ public sealed partial class AskPropertyTests
         for (var round = 0; round < 60; round++)
         {
             Play(show, seed * 1000 + round, commands: 1);
+            if (round % 20 == 19)
+                show.Attribute();
             show.Wait(random.Next(6));
             var seen = show.Shown.FindLast(shown => shown.At <= show.Now.AddSeconds(-Delay)).State;
             var line = random.Next(3) == 0 ? HostileLine.Of(random) : SensibleLine(random);

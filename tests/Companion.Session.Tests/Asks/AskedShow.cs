@@ -68,6 +68,14 @@ internal sealed class AskedShow
 
     public AskedShow Place(string cell, int digit) => Do(new PlaceDigit(Engine.Cell.Parse(cell), Engine.Digit.Of(digit)));
 
+    /// <summary>Has the session find the proofs of its entries, as the server does when it is idle.</summary>
+    public AskedShow Attribute()
+    {
+        Session.Attribute();
+        Keep();
+        return this;
+    }
+
     /// <summary>Lets time pass, and answers go out second by second.</summary>
     public AskedShow Wait(double seconds)
     {

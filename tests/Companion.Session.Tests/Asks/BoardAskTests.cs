@@ -1,3 +1,4 @@
+using Companion.Engine.Proofs;
 using Companion.Session.Commands;
 
 namespace Companion.Session.Tests.Asks;
@@ -18,6 +19,23 @@ public sealed class BoardAskTests
             show.Types("ann", "!why r2c2"));
         Assert.Equal(["@ann: r1c3 is a given"], show.Types("ann", "!why r1c3"));
         Assert.Equal(["@ann: r1c1 is still open"], show.Types("ann", "!why r1c1"));
+    }
+
+    [Fact]
+    public void Why_tells_the_last_step_of_the_proof_that_the_session_keeps_and_how_many_lead_up_to_it()
+    {
+        // r1c1 is 4: no single deduction gives it at the start, a proof of several does.
+        var show = AskedShow.Of(Puzzles.Easy).Place("r1c1", 4);
+        Assert.Equal(["@ann: I have no short reason for r1c1"], show.Types("ann", "!why r1c1"));
+
+        show.Attribute();
+
+        var proved = Assert.IsType<Attribution.Proved>(Assert.Single(show.Session.State.Attributions).Attribution);
+        Assert.True(proved.Steps.Length > 1);
+        var said = show.Types("ann", "!why r1c1");
+        Assert.Equal(2, said.Length);
+        Assert.StartsWith($"@ann: Steps before it: {proved.Steps.Length - 1}. Then ", said[0], StringComparison.Ordinal);
+        Assert.EndsWith("→ r1c1 is 4", said[0], StringComparison.Ordinal);
     }
 
     // Both have no deduction behind them, and nobody is told which is wrong.

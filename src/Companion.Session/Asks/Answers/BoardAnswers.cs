@@ -7,7 +7,8 @@ namespace Companion.Session.Asks.Answers;
 /// <summary>Why a digit that stands there follows.</summary>
 /// <param name="Cell">The cell.</param>
 /// <param name="Hint">The deduction that places it, and nothing but it.</param>
-public sealed record WhyFollows(Cell Cell, WhyHint Hint) : Answer;
+/// <param name="StepsBefore">How many deductions lead up to it; 0 where it was open before the digit was placed.</param>
+public sealed record WhyFollows(Cell Cell, WhyHint Hint, int StepsBefore) : Answer;
 
 /// <summary>The cell is a given.</summary>
 /// <param name="Cell">The cell.</param>
