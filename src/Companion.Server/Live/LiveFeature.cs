@@ -27,7 +27,7 @@ internal static class LiveFeature
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();
-        services.AddAsks(ladder.AtFirst);
+        services.AddAsks(ladder);
         services.AddSignalR(hub => hub.AddFilter<ReplacedKeyFilter>())
             .AddHubOptions<DeskHub>(hub => hub.MaximumReceiveMessageSize = 16 * 1024) // a pasted grid with its credit, generously
             .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024) // handshake and pings

@@ -34,7 +34,7 @@ public sealed class Enquiries
     /// <summary>Nothing shown, nobody asked.</summary>
     /// <param name="settings">How viewers are answered.</param>
     /// <param name="voice">The words, and how fast they are read.</param>
-    /// <param name="ladder">The rules; those that assume one solution are left out.</param>
+    /// <param name="ladder">All rules. Of the presenter's cut of them those that assume one solution are left out.</param>
     public Enquiries(AskSettings settings, Voice voice, Ladder ladder)
     {
         ArgumentNullException.ThrowIfNull(settings);

@@ -23,7 +23,7 @@ internal sealed class HintAnswerer(Wording wording, StepsCache cache)
     {
         if (ask.Cell is { } cell && seen.Grid.DigitAt(cell) is not null)
             return Prepared.Of(new CellFilled(cell));
-        var steps = cache.On(seen.Grid, seen.Writing, seen.Used);
+        var steps = cache.On(seen);
         if (steps.Easiest(ask.Cell) is not { } easiest)
             return Prepared.Of(new NothingOpen(ask.Cell));
 

@@ -100,6 +100,15 @@ public sealed class HintTests
         Assert.Equal(["@ann: I can see nothing new that touches r1c2"], AskedShow.Of(Puzzles.Hard).Types("ann", "!hint r1c2"));
     }
 
+    [Fact]
+    public void Hints_go_no_higher_than_the_rule_at_which_the_presenter_stops_the_ladder()
+    {
+        var show = AskedShow.Of(Puzzles.Easy).Do(new StopLadder(new("naked-single")));
+
+        Assert.Equal(["@ann: I can see nothing new that touches r1c2"], show.Types("ann", "!hint r1c2"));
+        Assert.Equal(["@ann: Look for a hidden single"], show.Types("ann", "!hint 2"));
+    }
+
     // "Hidden single: 6 in block 1" keeps the cell back. To whoever named the cell it would tell all.
     [Fact]
     public void Who_names_the_cell_of_a_hidden_single_is_not_told_its_digit_before_grade_4()

@@ -41,7 +41,7 @@ internal sealed record EntryReason(Board Board, Deduction Deduction, int StepsBe
 
     private static EntryReason? Open(SessionState state, Step entry, Candidate placed, StepsCache cache)
     {
-        var steps = cache.On(entry.Grid, entry.Writing, state.Used);
+        var steps = cache.Before(state, entry);
         var open = steps.All().Select(step => step.Deduction).FirstOrDefault(deduction => MayBeTold(deduction, placed));
         return open is null ? null : new(steps.Known!, open, 0);
     }

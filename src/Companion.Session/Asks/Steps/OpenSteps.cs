@@ -8,7 +8,7 @@ namespace Companion.Session.Asks.Steps;
 
 /// <summary>
 /// The deductions that are open on one grid, looked for rung by rung as somebody asks: whoever is content with an easy one waits
-/// for no harder rule. Last resorts are not looked for.
+/// for no harder rule.
 /// </summary>
 /// <remarks>
 /// A deduction that the solution contradicts is passed over. There are such ones after a wrong digit: they would mislead viewers,
@@ -27,7 +27,7 @@ internal sealed class OpenSteps
         _solution = grid.Puzzle?.Solution;
         Known = known is not null && !Contradiction.On(known).Any() ? known : null;
         _taken = seen is null ? [] : [.. KnownBoard.Taken(grid, seen, used)];
-        _rungs = ladder.Rules.Where(rule => rule.Effort < Effort.LastResort).GetEnumerator();
+        _rungs = ladder.Rules.AsEnumerable().GetEnumerator();
     }
 
     /// <summary>The board without what was only said; null where the grid is broken.</summary>
