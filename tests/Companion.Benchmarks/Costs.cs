@@ -14,8 +14,6 @@ namespace Companion.Benchmarks;
 /// </summary>
 internal static class Costs
 {
-    private static readonly Ladder Shipped = Ladder.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "configs", "ladder.json")));
-
     internal static void Print(TextWriter output)
     {
         string[] puzzles =
@@ -29,17 +27,17 @@ internal static class Costs
         output.WriteLine();
         output.WriteLine("| rule | boards | which | 10 % | cost | 90 % |");
         output.WriteLine("| --- | ---: | --- | ---: | ---: | ---: |");
-        foreach (var rule in Shipped.Rules)
+        foreach (var rule in Puzzles.Ladder.Rules)
             output.WriteLine(Line(rule.Id, atItsTurn.Of(rule.Id), anywhere.Of(rule.Id)));
     }
 
     private static void Measure(Board start, Tally atItsTurn, Tally anywhere)
     {
-        for (var board = start; Shipped.Easiest(board) is { } easiest; board = board.Apply(easiest))
+        for (var board = start; Puzzles.Ladder.Easiest(board) is { } easiest; board = board.Apply(easiest))
         {
-            if (Shipped[easiest.Rule].Rule.Effort == Effort.LastResort)
+            if (Puzzles.Ladder[easiest.Rule].Rule.Effort == Effort.LastResort)
                 atItsTurn.Add(easiest.Rule, Cost(easiest, board));
-            foreach (var found in Shipped.Scan(board).GroupBy(deduction => deduction.Rule))
+            foreach (var found in Puzzles.Ladder.Scan(board).GroupBy(deduction => deduction.Rule))
             {
                 var least = found.Min(deduction => Cost(deduction, board));
                 anywhere.Add(found.Key, least);

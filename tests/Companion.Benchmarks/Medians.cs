@@ -26,11 +26,13 @@ internal static class Medians
         Line(output, "one solution? OR-Tools CP-SAT", Puzzles.Sample(200).Select(Board.Parse), board => Expect(1, ConstraintSolver.Solutions(board, limit: 2).Count));
 
         var boards = Puzzles.BoardsOnPaths(puzzles: 300);
+        Line(output, "scan, standard ladder, quick rules", boards, board => Ladder.Standard.Scan(board, Effort.Pattern));
         Line(output, "scan, standard ladder", boards, board => Ladder.Standard.Scan(board));
         Line(output, "scan, whole ladder", boards, board => Ladder.Whole.Scan(board));
         foreach (var rule in Ladder.Whole.Rules)
             Line(output, $"scan, {rule.Id} alone", boards, board => rule.Find(board, new()));
         var hard = Puzzles.BoardsOnPaths(Puzzles.Sample("hard-1465-part.txt", 100));
+        Line(output, "scan, standard ladder, quick rules, hard puzzles", hard, board => Ladder.Standard.Scan(board, Effort.Pattern));
         Line(output, "scan, standard ladder, hard puzzles", hard, board => Ladder.Standard.Scan(board));
         foreach (var rule in Ladder.Whole.Rules)
             Line(output, $"scan, {rule.Id} alone, hard puzzles", hard, board => rule.Find(board, new()));

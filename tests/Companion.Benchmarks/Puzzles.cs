@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Rules;
 using Companion.Engine.Search;
 using Companion.Engine.Tests.Corpus;
 
@@ -13,6 +14,10 @@ internal static class Puzzles
     private const string FileName = "seventeen-clue.txt";
 
     private static readonly string[] Seventeen = Lines(FileName) ?? Generate();
+
+    /// <summary>The ladder that ships, with all families on.</summary>
+    internal static Ladder Ladder { get; } =
+        Ladder.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "configs", "ladder.json")));
 
     /// <summary>Which of the two it is, in one sentence.</summary>
     internal static string Description => Lines(FileName) is null
