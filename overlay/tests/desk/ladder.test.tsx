@@ -1,12 +1,10 @@
-import { act, cleanup, fireEvent, render } from '@testing-library/preact';
+import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { DeskPage } from '../../src/desk/DeskPage.tsx';
 import type { LadderView } from '../../src/wire.ts';
-import { deduction, deskView } from '../drawn.ts';
-import { LoneDesk } from './loneDesk.ts';
+import { deduction } from '../drawn.ts';
+import { ShownDesk } from './shownDesk.tsx';
 
-let desk: LoneDesk;
-let page: Element;
+let shown: ShownDesk;
 
 const whole: LadderView = {
   sequence: 1,
@@ -31,27 +29,24 @@ const cut: LadderView = {
 };
 
 beforeEach(() => {
-  desk = new LoneDesk();
-  page = render(<DeskPage model={desk.model} />).container;
-  act(() => {
-    desk.model.takeDesk(deskView());
-    desk.model.ladder.take(whole);
-  });
+  shown = new ShownDesk();
+  shown.take();
+  take(whole);
 });
 
 afterEach(cleanup);
 
-const open = () => act(() => void fireEvent.keyDown(document.body, { key: 'r' }));
-const lines = (selector: string) => [...page.querySelectorAll(selector)].map((line) => line.textContent);
+const take = (view: LadderView) => act(() => shown.model.ladder.take(view));
+const lines = (selector: string) => shown.all(selector).map((line) => line.textContent);
 const labelled = (words: string): HTMLInputElement => {
-  const label = [...page.querySelectorAll('dialog label')].find((each) => each.textContent === words);
+  const label = shown.all('dialog label').find((each) => each.textContent === words);
   const input = label?.querySelector('input');
   if (!input) throw new Error(`Nothing is labelled ${words}.`);
   return input;
 };
 
 test('R opens the ladder with its rules from the easiest up and a switch for each family', () => {
-  open();
+  shown.key('r');
 
   expect(lines('dialog h2')).toEqual(['Ladder']);
   expect(lines('.rungs li')).toEqual(['naked single', 'XY-wing', 'unique rectangle']);
@@ -62,26 +57,26 @@ test('R opens the ladder with its rules from the easiest up and a switch for eac
 });
 
 test('a rule is chosen past which nothing is looked for, or the end of the ladder', () => {
-  open();
-  const select = page.querySelector('dialog select') as HTMLSelectElement;
+  shown.key('r');
+  const select = shown.at('dialog select');
   fireEvent.change(select, { target: { value: 'xy-wing' } });
   fireEvent.change(select, { target: { value: '' } });
 
-  expect(desk.made).toEqual(['StopLadder "xy-wing"', 'StopLadder null']);
+  expect(shown.made).toEqual(['StopLadder "xy-wing"', 'StopLadder null']);
 });
 
 test('a family is switched off and on', () => {
-  open();
+  shown.key('r');
   fireEvent.click(labelled('wings'));
-  act(() => desk.model.ladder.take(cut));
+  take(cut);
   fireEvent.click(labelled('singles'));
 
-  expect(desk.made).toEqual(['SwitchFamily "wings" false', 'SwitchFamily "singles" true']);
+  expect(shown.made).toEqual(['SwitchFamily "wings" false', 'SwitchFamily "singles" true']);
 });
 
 test('what is not looked for is crossed out, and told to those who do not see it', () => {
-  open();
-  act(() => desk.model.ladder.take(cut));
+  shown.key('r');
+  take(cut);
 
   expect(lines('.rungs s')).toEqual(['naked single', 'unique rectangle']);
   expect(lines('.rungs li')).toContain('naked single not looked for');
@@ -89,22 +84,22 @@ test('what is not looked for is crossed out, and told to those who do not see it
 });
 
 test('the list says that not the whole ladder is looked for', () => {
-  expect(page.querySelector('.cut')).toBeNull();
+  expect(lines('.cut')).toEqual([]);
 
-  act(() => desk.model.ladder.take(cut));
+  take(cut);
   expect(lines('.cut')).toEqual(['Ladder: nothing past XY-wing, without singles.']);
 });
 
 test('a co-host sees the ladder and cannot cut it', () => {
-  act(() => desk.model.takeDesk(deskView({ role: 'coHost' })));
-  open();
+  shown.take({ role: 'coHost' });
+  shown.key('r');
 
-  expect(page.querySelector('fieldset.ladder')?.hasAttribute('disabled')).toBe(true);
+  expect(shown.at('fieldset.ladder').hasAttribute('disabled')).toBe(true);
 });
 
 test('a deduction that rests on a single solution says so, and no other does', () => {
   const deductions = [deduction('plain'), deduction('unique', { assumesOneSolution: true })];
-  act(() => desk.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions }));
+  act(() => shown.model.takeNext({ sequence: 1, blocked: null, goesOn: false, deductions }));
 
   expect(lines('.deduction .facts')).toEqual(['4 s', '4 s · rests on a single solution']);
 });

@@ -53,7 +53,7 @@ internal sealed record GradedResult : CheckResult
 
     private static string Words(PuzzleGrade grade, Wording wording)
     {
-        var way = $"{grade.Rounds} rounds, {grade.Gates} of them with one way on";
+        var way = $"{grade.Rounds} {(grade.Rounds == 1 ? "round" : "rounds")}, {grade.Gates} with one way on";
         return grade.Work is { } work
             ? $"; {Word(grade)}: work {work}, {(grade.Hardest is { } hardest ? $"up to {wording.NameOf(hardest.Rule.Id)}, " : "")}{way}"
             : $"; {Word(grade)}: the ladder does not solve it, {way}";
