@@ -43,6 +43,7 @@ test("a co-host's desk has the same areas in an order of its own", () => {
   expect(shown.all('.area h2').map((heading) => heading.textContent)).toEqual([
     'Board',
     'Watch',
+    'Viewers',
     'Next',
     'Cues',
     'On air',

@@ -128,3 +128,15 @@ test('what was measured is said with how far viewers differ', () => {
     'Measured with 3 viewers: 12 s, from 9 to 16 s.',
   );
 });
+
+test('a co-host has the calls in sight without opening anything', () => {
+  act(() => shown.model.close());
+  shown.take({ role: 'coHost' });
+  take({ calls });
+
+  expect(shown.at('.viewers-area header').textContent).toBe('Viewers7 answers');
+  expect(shown.all('.viewers-area li').map((each) => each.textContent)).toEqual([
+    'r1c2 3 viewers, 2 right',
+    'r9c9 12 viewers, 0 right',
+  ]);
+});

@@ -3,6 +3,7 @@ import { AirArea } from '../air/AirArea.tsx';
 import { BoardArea } from '../board/BoardArea.tsx';
 import { CuesArea } from '../cues/CuesArea.tsx';
 import { NextArea } from '../next/NextArea.tsx';
+import { ViewersArea } from '../viewers/ViewersArea.tsx';
 import { WatchArea } from '../watch/WatchArea.tsx';
 
 /** A co-host's areas: the board to look at, what could be said in Next, and the most room for what is to be said in Cues. */
@@ -12,7 +13,10 @@ export function CoHostLayout({ desk }: { desk: DeskView }) {
       <h1 class="unseen">Co-host's desk</h1>
       <div class="column">
         <BoardArea desk={desk} />
-        <WatchArea notes={desk.watch} />
+        <div class="pair">
+          <WatchArea notes={desk.watch} />
+          <ViewersArea />
+        </div>
       </div>
       <div class="column">
         <NextArea />
