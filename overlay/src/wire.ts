@@ -1,5 +1,9 @@
 /** The types that cross the wire, both ways. The server's own types are the C# records of the same names. */
 
+import type { LadderView } from './wireLadder.ts';
+import type { Picture } from './wirePicture.ts';
+import type { EntryProof, ProofStep } from './wireProofs.ts';
+
 /** `r4c7` */
 export type CellName = string;
 
@@ -21,30 +25,6 @@ export interface Credit {
   title: string;
   setter: string;
   link: string;
-}
-
-/** In board units: the board is 9 by 9 and a cell 1 by 1. Drawn in order, the lowest first. */
-export type Shape =
-  | { kind: 'house'; x: number; y: number; width: number; height: number }
-  | { kind: 'cell'; x: number; y: number; isSecond: boolean; tab: string }
-  | { kind: 'group'; x1: number; y1: number; x2: number; y2: number }
-  | {
-      kind: 'link';
-      x1: number;
-      y1: number;
-      x2: number;
-      y2: number;
-      bendX: number;
-      bendY: number;
-      isStrong: boolean;
-    }
-  | { kind: 'mark'; x: number; y: number; digit: number }
-  | { kind: 'slash'; x: number; y: number; digit: number }
-  | { kind: 'lozenge'; x: number; y: number; digit: number };
-
-export interface Picture {
-  shapes: Shape[];
-  caption: string;
 }
 
 /** What is on air is read by everybody who sees the stage: nothing computed stands here. */
@@ -78,6 +58,14 @@ export interface WatchNote {
   since: string | null;
   /** How many entries ago it began. */
   entries: number;
+}
+
+/** Why a digit is, or cannot be, in a cell. It may tell the solution: only the presenter's page that asked is sent it. */
+export interface WhyView {
+  cell: CellName;
+  digit: number;
+  text: string;
+  steps: ProofStep[];
 }
 
 export interface OpenDeduction {
@@ -130,6 +118,7 @@ export interface DeskView {
   undo: string | null;
   redo: string | null;
   watch: WatchNote[];
+  proof: EntryProof | null;
   standby: Cue | null;
   onAir: Cue | null;
   coHostMayAir: boolean;
@@ -217,30 +206,6 @@ export interface ViewersView {
   calls: CellCalls[];
 }
 
-export interface Rung {
-  rule: string;
-  name: string;
-  family: string;
-  /** Whether it is looked for. */
-  isOn: boolean;
-}
-
-export interface Family {
-  name: string;
-  isOn: boolean;
-  /** Whether any of its rules rests on the puzzle having a single solution. */
-  assumesOneSolution: boolean;
-}
-
-export interface LadderView {
-  sequence: number;
-  /** The last rule that is looked for; null for the whole ladder. */
-  last: string | null;
-  /** All of them, easiest first. */
-  rungs: Rung[];
-  families: Family[];
-}
-
 export interface OverlayView {
   sequence: number;
   frame: Frame;
@@ -275,6 +240,7 @@ export interface DeskPushes {
   Cues: (view: CuesView) => void;
   Viewers: (view: ViewersView) => void;
   Ladder: (view: LadderView) => void;
+  Why: (view: WhyView) => void;
 }
 
 export interface OverlayPushes {
@@ -324,4 +290,6 @@ export interface DeskMethods {
   EndShow: () => Reply;
   StopLadder: (rule: string | null) => Reply;
   SwitchFamily: (family: string, isOn: boolean) => Reply;
+  /** The answer is pushed when it is there. */
+  Why: (cell: CellName, digit: number) => Reply;
 }

@@ -1,13 +1,5 @@
-import type {
-  CallOut,
-  DeskCell,
-  DeskView,
-  Frame,
-  OpenDeduction,
-  Picture,
-  Shape,
-  StageCell,
-} from '../src/wire.ts';
+import type { CallOut, DeskCell, DeskView, Frame, OpenDeduction, StageCell } from '../src/wire.ts';
+import type { Picture, Shape } from '../src/wirePicture.ts';
 
 /** A stage cell: open and blank unless something is said of it. */
 export function stageCell(said: Partial<StageCell> = {}): StageCell {
@@ -48,6 +40,7 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     undo: null,
     redo: null,
     watch: [],
+    proof: null,
     standby: null,
     onAir: null,
     coHostMayAir: false,

@@ -5,6 +5,7 @@ import { KeysDialog } from './keys/KeysDialog.tsx';
 import { LadderDialog } from './ladder/LadderDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
 import { ViewersDialog } from './viewers/ViewersDialog.tsx';
+import { WhyDialog } from './why/WhyDialog.tsx';
 import './dialogs.css';
 
 /** The dialog that is open, if one is. */
@@ -22,6 +23,8 @@ export function Dialogs() {
       return <ViewersDialog />;
     case 'ladder':
       return <LadderDialog />;
+    case 'why':
+      return <WhyDialog />;
     case null:
       return null;
   }

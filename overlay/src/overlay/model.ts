@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { ShownPicture } from '../picture/shown.ts';
-import type { Frame, OverlayView, Picture } from '../wire.ts';
+import type { Frame, OverlayView } from '../wire.ts';
+import type { Picture } from '../wirePicture.ts';
 
 /** What the overlay shows. Before the first view, and for as long as nothing is on air, that is nothing. */
 export class OverlayModel {

@@ -8,7 +8,8 @@ import { DeskPage } from '../desk/DeskPage.tsx';
 import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
-import type { CuesView, DeskView, LadderView, NextView, ViewersView } from '../wire.ts';
+import type { CuesView, DeskView, NextView, ViewersView, WhyView } from '../wire.ts';
+import type { LadderView } from '../wireLadder.ts';
 
 /** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
 const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
@@ -25,6 +26,7 @@ views.on<NextView>('Next', (view) => model.takeNext(view));
 views.on<CuesView>('Cues', (view) => model.takeCues(view));
 views.on<ViewersView>('Viewers', (view) => model.takeViewers(view));
 views.on<LadderView>('Ladder', (view) => model.ladder.take(view));
+hub.on('Why', (view: WhyView) => model.why.take(view));
 void line.keepOpen({
   opening: () => views.startAnew(),
   opened: () => calls.open(),

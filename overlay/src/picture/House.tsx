@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import { paint } from '../palette/variable.ts';
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { brokenRectangle } from './dashes.ts';
 import { Edged } from './Edged.tsx';
 import { rectangle } from './paths.ts';

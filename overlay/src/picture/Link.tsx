@@ -1,4 +1,4 @@
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { fitted } from './dashes.ts';
 import { Edged } from './Edged.tsx';
 import { curve, curveLength, type Point } from './paths.ts';

@@ -1,6 +1,6 @@
 import { drop } from '../grid/text.ts';
 import { ink, paint } from '../palette/variable.ts';
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { edge } from './edges.ts';
 import { lozenge } from './paths.ts';
 

@@ -1,4 +1,4 @@
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { Plate, PlateDigit } from './Plate.tsx';
 
 /** A candidate of the pattern. */

@@ -1,5 +1,5 @@
 import { paint } from '../palette/variable.ts';
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { Edged } from './Edged.tsx';
 import { widthWithEdges } from './edges.ts';
 import { rectangle } from './paths.ts';

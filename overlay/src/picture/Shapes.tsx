@@ -1,4 +1,4 @@
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { Group } from './Group.tsx';
 import { House } from './House.tsx';
 import { Link } from './Link.tsx';

@@ -1,4 +1,4 @@
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 import { Edged } from './Edged.tsx';
 import { Plate, PlateDigit, reach } from './Plate.tsx';
 

@@ -1,5 +1,5 @@
 import { cellAt } from '../grid/cells.ts';
-import type { Shape } from '../wire.ts';
+import type { Shape } from '../wirePicture.ts';
 
 /** Cells over which a lozenge lies: marks that look out from under its corners would be read with its digit. */
 export function coveredBy(shapes: readonly Shape[]): ReadonlySet<number> {

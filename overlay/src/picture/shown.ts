@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Picture } from '../wire.ts';
+import type { Picture } from '../wirePicture.ts';
 import { type Clock, Pace, realClock } from './pace.ts';
 
 /** A picture that nobody can take off any more, as the server is away, goes by itself after this time, in milliseconds. */

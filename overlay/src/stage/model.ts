@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { ShownPicture } from '../picture/shown.ts';
-import type { Picture, StageView } from '../wire.ts';
+import type { StageView } from '../wire.ts';
+import type { Picture } from '../wirePicture.ts';
 
 /** The board on air, and what is drawn over it. */
 export class StageModel {

@@ -65,7 +65,7 @@ describe('anywhere on the desk', () => {
     ['t', 'takeCue'],
     ['k', 'cueDone'],
     ['a', 'allowCoHosts'],
-    ['y', '-'],
+    ['y', 'why'],
     ['ArrowUp', '-'],
     ['Ctrl+n', '-'],
     ['Ctrl+p', '-'],

@@ -1,6 +1,6 @@
 import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import type { LadderView } from '../../src/wire.ts';
+import type { LadderView } from '../../src/wireLadder.ts';
 import { deduction } from '../drawn.ts';
 import { ShownDesk } from './shownDesk.tsx';
 

@@ -2,7 +2,7 @@ import { render } from '@testing-library/preact';
 import { expect, test } from 'vitest';
 import { layersOf } from '../../src/picture/edges.ts';
 import { Shapes } from '../../src/picture/Shapes.tsx';
-import type { Shape } from '../../src/wire.ts';
+import type { Shape } from '../../src/wirePicture.ts';
 
 function drawn(...shapes: Shape[]): Element {
   const { container } = render(

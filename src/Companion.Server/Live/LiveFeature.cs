@@ -8,6 +8,7 @@ using Companion.Server.Live.Overlay;
 using Companion.Server.Live.Transport;
 using Companion.Server.Settings;
 using Companion.Server.Wire;
+using Companion.Session.Proving;
 using Companion.Session.Views;
 using Microsoft.AspNetCore.SignalR;
 
@@ -24,6 +25,7 @@ internal static class LiveFeature
         services.AddSingleton(ladder).AddSingleton(provider =>
             new Voice(ShippedFiles.Wording(ladder), provider.GetRequiredService<ServerSettings>().SpeakingRate));
         services.AddSingleton<IScanner>(new LadderScanner(ladder)).AddSingleton<LatestScan>();
+        services.AddSingleton(new Prover(ladder)).AddSingleton<LateProofs>().AddSingleton<CellQuestions>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();

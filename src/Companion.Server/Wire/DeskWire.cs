@@ -17,6 +17,7 @@ namespace Companion.Server.Wire;
 /// <param name="Undo">What an undo would take back.</param>
 /// <param name="Redo">What a redo would make again.</param>
 /// <param name="Watch">Warnings.</param>
+/// <param name="Proof">How the last entry that says something new follows.</param>
 /// <param name="Standby">What stands by, with its picture.</param>
 /// <param name="OnAir">What is on air, with the picture of all of it.</param>
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
@@ -33,6 +34,7 @@ public sealed record DeskWire(
     string? Undo,
     string? Redo,
     ImmutableArray<WatchNote> Watch,
+    EntryProof? Proof,
     CueWire? Standby,
     CueWire? OnAir,
     bool CoHostMayAir,
@@ -54,6 +56,7 @@ public sealed record DeskWire(
             view.Undo,
             view.Redo,
             view.Watch,
+            view.Proof,
             CueWire.Of(view.Standby, state.Standby, voice),
             CueWire.Of(view.OnAir, state.OnAir?.Chosen, voice),
             view.CoHostMayAir,

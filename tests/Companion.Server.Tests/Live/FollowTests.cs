@@ -54,7 +54,7 @@ public sealed class FollowTests
         await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
         await stage.Sees("Stage", sequence);
         await coHost.Sees("Next", sequence);
-        Assert.Equal(sequence, coHost.Told.First(told => told.Name == "Desk").View.GetProperty("sequence").GetInt64());
+        Assert.InRange(coHost.Told.First(told => told.Name == "Desk").View.GetProperty("sequence").GetInt64(), sequence, long.MaxValue);
     }
 
     [Fact]

@@ -64,6 +64,8 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         secrets.AddRange(Enum.GetValues<AccessRole>().Select(role => fixture.Companion.Keys[role].Reveal()));
         foreach (var found in snapshot.Scan!.Open.Where(found => !found.Deduction.Equals(state.OnAir?.Deduction)))
             secrets.AddRange(Words(SomeSessions.Voice.Wording.HintsFor(snapshot.Scan.Known!, found.Deduction).Why));
+        foreach (var step in PanelViews.Desk(state, snapshot.Scan, SomeSessions.Voice).Proof?.Steps ?? [])
+            secrets.AddRange([step.Short, step.Sentence]);
         if (state.OnAir is { } cue)
         {
             var hints = SomeSessions.Voice.Wording.HintsFor(cue.Chosen.Board, cue.Deduction);

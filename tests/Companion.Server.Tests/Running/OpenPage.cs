@@ -22,7 +22,7 @@ internal sealed class OpenPage : IAsyncDisposable
     private OpenPage(HubConnection hub)
     {
         _hub = hub;
-        foreach (var name in new[] { "Desk", "Next", "Cues", "Ladder", "Viewers", "Overlay", "Stage", "Viewer" })
+        foreach (var name in new[] { "Desk", "Next", "Cues", "Ladder", "Viewers", "Why", "Overlay", "Stage", "Viewer" })
             hub.On<JsonElement>(name, view => Keep(name, view));
         hub.Closed += _ =>
         {

@@ -2,10 +2,11 @@ using System.Text.RegularExpressions;
 
 namespace Companion.Server.Tests.Running;
 
-/// <summary><c>overlay/src/wire.ts</c>, where the pages say what they expect.</summary>
+/// <summary><c>overlay/src/wire.ts</c> and the files beside it that are called so, where the pages say what they expect.</summary>
 internal static class WireFile
 {
-    private static readonly string Text = File.ReadAllText(Repository.In("overlay", "src", "wire.ts"));
+    private static readonly string Text = string.Concat(
+        Directory.GetFiles(Repository.In("overlay", "src"), "wire*.ts").Order().Select(File.ReadAllText));
 
     /// <summary>The members of an interface, those that it extends included.</summary>
     public static IReadOnlyList<string> MembersOf(string name)

@@ -5,6 +5,7 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
 using Companion.Session;
 using Companion.Session.Commands;
+using Companion.Session.Proving;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -30,8 +31,15 @@ internal static class SomeSessions
             scan = Scan.Of(state, Ladder.Standard, scan, CancellationToken.None);
             yield return new(state, scan);
             clock += TimeSpan.FromSeconds(1);
-            state = Do(state, Command(random, state, scan), clock);
+            state = Attribute(Do(state, Command(random, state, scan), clock), clock);
         }
+    }
+
+    private static SessionState Attribute(SessionState state, DateTimeOffset now)
+    {
+        var prover = new Prover(Ladder.Standard);
+        return Due.Of(state).Aggregate(state, (state, claim) =>
+            Do(state, new AttributeEntry(claim.Step.Number, prover.Prove(state, claim, CancellationToken.None)), now));
     }
 
     private static SessionState Do(SessionState state, Command command, DateTimeOffset now) =>

@@ -31,6 +31,9 @@ public sealed class WireShapeTests
         { typeof(DeskCell), "DeskCell" },
         { typeof(StageCell), "StageCell" },
         { typeof(WatchNote), "WatchNote" },
+        { typeof(EntryProof), "EntryProof" },
+        { typeof(ProofStep), "ProofStep" },
+        { typeof(WhyView), "WhyView" },
         { typeof(SceneView), "Scene" },
         { typeof(ViewersView), "ViewersView" },
         { typeof(AskLimits), "AskLimits" },
@@ -70,6 +73,7 @@ public sealed class WireShapeTests
                 PanelViews.Next(snapshot.Scan!, SomeSessions.Voice),
                 CueViews.Of(snapshot.State, SomeSessions.Voice),
                 LadderView.Of(snapshot.State, Engine.Rules.Ladder.Whole, SomeSessions.Voice),
+                new WhyView(Engine.Cell.Parse("r4c7"), Engine.Digit.Of(5), "Why.", [new("naked single", "short", "Sentence.")]),
             ];
             foreach (var view in views)
             {

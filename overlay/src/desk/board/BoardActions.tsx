@@ -27,6 +27,9 @@ export function BoardActions({ desk }: { desk: DeskView }) {
       >
         Redo
       </button>
+      <button type="button" disabled={isShut} aria-keyshortcuts="Y" onClick={() => model.askWhy()}>
+        Why … <KeyHint keys="Y" />
+      </button>
       <button type="button" disabled={isShut} onClick={() => model.open('clear')}>
         Clear grid
       </button>

@@ -27,6 +27,7 @@ export type SimpleAction =
   | 'allowCoHosts'
   | 'viewers'
   | 'ladder'
+  | 'why'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -73,6 +74,7 @@ const letters: Record<string, SimpleAction> = {
   a: 'allowCoHosts',
   v: 'viewers',
   r: 'ladder',
+  y: 'why',
   '/': 'filter',
   '?': 'keys',
 };

@@ -24,6 +24,7 @@ export const boardKeys: readonly KeyEntry[] = [
   { keys: 'D, B, C, X', words: 'Write digits, block marks, cell marks, strikes' },
   { keys: 'Ctrl+Z', words: 'Undo' },
   { keys: 'Ctrl+Y, Ctrl+Shift+Z', words: 'Redo' },
+  { keys: 'Y', words: 'Why a digit is, or cannot be, in the cell' },
   { keys: 'L', words: 'Load a puzzle' },
 ];
 

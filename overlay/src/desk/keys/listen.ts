@@ -26,7 +26,7 @@ function placeOf(target: EventTarget | null, model: DeskModel): KeyPlace {
     isDialogOpen: model.dialog.value !== null,
     isInText: element?.matches(takesText) ?? false,
     isOnBoard: element?.closest('[role="grid"]') !== null && element !== null,
-    isOnControl: element?.matches('button, input, a, [role="option"], [role="listbox"]') ?? false,
+    isOnControl: element?.matches('button, input, a, summary, [role="option"], [role="listbox"]') ?? false,
     singleKeys: model.settings.singleKeys.value,
   };
 }
@@ -100,6 +100,9 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       return;
     case 'ladder':
       model.open('ladder');
+      return;
+    case 'why':
+      model.askWhy();
       return;
     case 'keys':
       model.open('keys');

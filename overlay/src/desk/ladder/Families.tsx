@@ -1,4 +1,4 @@
-import type { Family } from '../../wire.ts';
+import type { Family } from '../../wireLadder.ts';
 import { useDesk } from '../context.ts';
 
 /** A switch for each family of rules. */

@@ -1,4 +1,4 @@
-import type { LadderView } from '../../wire.ts';
+import type { LadderView } from '../../wireLadder.ts';
 import { useDesk } from '../context.ts';
 import { Modal } from '../Modal.tsx';
 import { Families } from './Families.tsx';

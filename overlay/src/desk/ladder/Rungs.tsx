@@ -1,4 +1,4 @@
-import type { Rung } from '../../wire.ts';
+import type { Rung } from '../../wireLadder.ts';
 
 /** The whole ladder, easiest first; what is not looked for is crossed out. */
 export function Rungs({ rungs }: { rungs: readonly Rung[] }) {

@@ -14,7 +14,7 @@ export function CoHostLayout({ desk }: { desk: DeskView }) {
       <div class="column">
         <BoardArea desk={desk} />
         <div class="pair">
-          <WatchArea notes={desk.watch} />
+          <WatchArea notes={desk.watch} proof={desk.proof} />
           <ViewersArea />
         </div>
       </div>

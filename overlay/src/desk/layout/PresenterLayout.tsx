@@ -21,7 +21,7 @@ export function PresenterLayout({ desk }: { desk: DeskView }) {
       </div>
       <div class="column">
         <AirArea />
-        <WatchArea notes={desk.watch} />
+        <WatchArea notes={desk.watch} proof={desk.proof} />
       </div>
     </main>
   );

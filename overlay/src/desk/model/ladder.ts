@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import type { DeskView, LadderView } from '../../wire.ts';
+import type { DeskView } from '../../wire.ts';
+import type { LadderView } from '../../wireLadder.ts';
 import type { Asking } from './asking.ts';
 
 /** The ladder, and what of it is looked for. */

@@ -11,8 +11,9 @@ import { NextModel } from './next.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
 import { ViewersModel } from './viewers.ts';
+import { WhyModel } from './why.ts';
 
-export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder';
+export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder' | 'why';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -36,6 +37,7 @@ export class DeskModel {
   readonly scenes: ScenesModel;
   readonly viewers: ViewersModel;
   readonly ladder: LadderModel;
+  readonly why: WhyModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
@@ -54,6 +56,7 @@ export class DeskModel {
     this.scenes = new ScenesModel(this.asking, this.#desk, nextPicture);
     this.viewers = new ViewersModel(this.asking);
     this.ladder = new LadderModel(this.asking, this.#desk);
+    this.why = new WhyModel(this.asking, this.#desk);
     this.settings = settings;
     this.line = line;
   }
@@ -85,6 +88,13 @@ export class DeskModel {
 
   open(dialog: DialogName): void {
     this.#dialog.value = dialog;
+  }
+
+  /** Asks about the cell at the cursor; only the presenter may, since the answer can tell the solution. */
+  askWhy(): void {
+    if (!this.board.mayEnter.value) return;
+    this.why.begin(this.board.selection.value.cursor);
+    this.open('why');
   }
 
   close(): void {

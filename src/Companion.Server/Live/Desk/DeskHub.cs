@@ -19,9 +19,11 @@ namespace Companion.Server.Live.Desk;
 /// </summary>
 /// <param name="session">The session.</param>
 /// <param name="asks">What viewers ask.</param>
+/// <param name="questions">Answers questions about cells.</param>
 /// <param name="voice">The words.</param>
 /// <param name="ladder">The whole ladder.</param>
-internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice voice, Ladder ladder) : Hub<IDeskClient>
+internal sealed partial class DeskHub(
+    SessionLoop session, AskDesk asks, CellQuestions questions, Voice voice, Ladder ladder) : Hub<IDeskClient>
 {
     /// <summary>Greets a panel with the session as it is.</summary>
     public override async Task OnConnectedAsync()
@@ -89,6 +91,9 @@ internal sealed partial class DeskHub(SessionLoop session, AskDesk asks, Voice v
     public Task<Reply> HideDelayCode() => Ask(_ => new HideDelayCode());
 
     public Task<Reply> EndShow() => Ask(_ => new EndShow());
+
+    public Task<Reply> Why(string? cell, int digit) => Task.FromResult(
+        questions.Ask(Caller, Context.ConnectionId, () => new(Cell.Parse(cell ?? ""), Digit(digit)), Context.ConnectionAborted));
 
     private AccessRole Caller => Context.User!.Role();
 

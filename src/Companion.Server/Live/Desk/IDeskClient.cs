@@ -25,4 +25,8 @@ public interface IDeskClient
     /// <summary>The ladder, and what of it is looked for; after each change of it.</summary>
     /// <param name="view">The view.</param>
     Task Ladder(LadderView view);
+
+    /// <summary>The answer to the panel's last question about a cell. Sent to the presenter's page that asked, and to no other.</summary>
+    /// <param name="view">The answer.</param>
+    Task Why(WhyView view);
 }

@@ -1,4 +1,3 @@
-using System.Threading.Channels;
 using Companion.Engine.Rules;
 using Companion.Session.Scanning;
 using Companion.Session.State;
@@ -10,49 +9,18 @@ namespace Companion.Server.Live.Loop;
 /// <param name="log">Where failures are reported.</param>
 internal sealed partial class LatestScan(IScanner scanner, ILogger<LatestScan> log)
 {
-    private readonly Channel<SessionState> _newest = Channel.CreateBounded<SessionState>(new BoundedChannelOptions(1)
-    {
-        FullMode = BoundedChannelFullMode.DropOldest,
-    });
-
-    private readonly Lock _lock = new();
-    private Action _cancel = () => { };
+    private readonly LatestState _states = new();
     private ScanResult? _previous;
 
     /// <summary>Has this state scanned instead of the one before. Never waits.</summary>
     /// <param name="state">The state.</param>
-    public void Start(SessionState state)
-    {
-        lock (_lock)
-        {
-            _newest.Writer.TryWrite(state);
-            _cancel();
-        }
-    }
+    public void Start(SessionState state) => _states.Start(state);
 
     /// <summary>Scans until it is stopped.</summary>
     /// <param name="found">Told of each part of a scan at once, in order.</param>
     /// <param name="stop">Stops it.</param>
-    public async Task Run(Func<ScanResult, ValueTask> found, CancellationToken stop)
-    {
-        while (await _newest.Reader.WaitToReadAsync(stop))
-        {
-            var cancel = new CancellationTokenSource(); // without a timer or a link there is nothing to dispose
-            await using var atStop = stop.Register(cancel.Cancel);
-            if (Take(cancel) is { } state)
-                await Task.Run(() => Scan(state, found, cancel.Token), stop);
-        }
-    }
-
-    // Under the lock, so that a state that comes meanwhile either is the one taken or cancels it.
-    private SessionState? Take(CancellationTokenSource cancel)
-    {
-        lock (_lock)
-        {
-            _cancel = cancel.Cancel;
-            return _newest.Reader.TryRead(out var state) ? state : null;
-        }
-    }
+    public Task Run(Func<ScanResult, ValueTask> found, CancellationToken stop) =>
+        _states.Run((state, cancel) => Scan(state, found, cancel), stop);
 
     private async Task Scan(SessionState state, Func<ScanResult, ValueTask> found, CancellationToken cancel)
     {

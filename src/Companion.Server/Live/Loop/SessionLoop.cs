@@ -16,8 +16,8 @@ namespace Companion.Server.Live.Loop;
 /// or that can hang is waited for here but the disk.
 /// </summary>
 internal sealed partial class SessionLoop(
-    IEventLog log, FanOut outputs, LatestScan scans, TimeProvider clock, ILogger<SessionLoop> faults)
-    : BackgroundService, IChatStatusOutput
+    IEventLog log, FanOut outputs, LatestScan scans, LateProofs proofs, TimeProvider clock, ILogger<SessionLoop> faults)
+    : BackgroundService, IChatStatusOutput, IAsyncDisposable
 {
     // More than any number of hands can ask for at once; beyond it callers wait.
     private readonly Channel<Action> _turns = Channel.CreateBounded<Action>(new BoundedChannelOptions(256) { SingleReader = true });
@@ -71,9 +71,18 @@ internal sealed partial class SessionLoop(
         return base.StartAsync(cancellationToken);
     }
 
+    /// <summary>Ends the turn that is being taken, so that the log is not closed under it: proofs come on their own, at any time.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        Dispose();
+        await (ExecuteTask ?? Task.CompletedTask).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+    }
+
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
-        TakeTurns(stoppingToken), scans.Run(found => _turns.Writer.WriteAsync(() => Take(found), stoppingToken), stoppingToken));
+        TakeTurns(stoppingToken),
+        scans.Run(found => _turns.Writer.WriteAsync(() => Take(found), stoppingToken), stoppingToken),
+        proofs.Run(found => _turns.Writer.WriteAsync(() => Keep(found), stoppingToken), stoppingToken));
 
     private async Task TakeTurns(CancellationToken stop)
     {
@@ -123,11 +132,32 @@ internal sealed partial class SessionLoop(
         var holds = Scan.HoldsFor(state, next);
         Show(_current with { State = next, ScanOf = holds ? _current.ScanOf : next.Sequence });
         if (!holds)
+        {
+            proofs.Cancel();
             scans.Start(next);
+        }
+
         return new(null, next.Sequence);
     }
 
-    private void Take(ScanResult scan) => Show(_current with { Scan = scan });
+    private void Take(ScanResult scan)
+    {
+        Show(_current with { Scan = scan });
+        if (!scan.GoesOn && scan.Entries == _current.State.Entries)
+            proofs.Start(_current.State);
+    }
+
+    private void Keep(AttributeEntry found)
+    {
+        try
+        {
+            Do(found);
+        }
+        catch (Exception bug)
+        {
+            CommandFailed(bug);
+        }
+    }
 
     private void Show(Snapshot snapshot)
     {
