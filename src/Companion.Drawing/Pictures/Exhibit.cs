@@ -16,6 +16,8 @@ internal sealed record Exhibit(string Caption)
 
     internal ImmutableArray<Link> Links { get; init; } = [];
 
+    internal ImmutableArray<CellSet> Sets { get; init; } = [];
+
     /// <summary>The candidates of the pattern that stand, those that go included.</summary>
     internal CandidateSet Candidates { get; init; }
 
@@ -32,6 +34,7 @@ internal sealed record Exhibit(string Caption)
             Regions = [.. which.Houses.Select(Region.Of)],
             Cells = which.Cells,
             Links = which.Links,
+            Sets = which.Sets,
             Candidates = which.Candidates,
         },
         WhyHint why => new(why.Words.Written)
@@ -39,6 +42,7 @@ internal sealed record Exhibit(string Caption)
             Regions = [.. why.Deduction.Houses.Select(Region.Of)],
             Cells = why.Deduction.Cells,
             Links = why.Deduction.Links,
+            Sets = why.Deduction.Sets,
             Candidates = why.Candidates,
             Removes = why.Deduction.Removes,
             Places = why.Deduction.Places,

@@ -1,14 +1,17 @@
+using System.Collections.Immutable;
+using Companion.Engine;
 using Companion.Engine.Proofs;
 
 namespace Companion.Drawing.Pictures;
 
 /// <summary>
-/// The letters on the tabs of pattern cells. A letter belongs to one role in all pictures; only the outer cells of a wing have
-/// one each, since they are talked about one by one.
+/// The letters on the tabs of pattern cells. A letter belongs to one role in all pictures; only the outer cells of a wing and the
+/// almost locked sets have one each, since they are talked about one by one. A cell of two sets has the letters of both.
 /// </summary>
 internal sealed class Tabs
 {
     private const string Pincers = "QRT";
+    private const string Sets = "ADJKNVW";
 
     private int _pincers;
 
@@ -17,7 +20,10 @@ internal sealed class Tabs
         role is Role.Pincer or Role.Fin or Role.Between or Role.SecondColour or Role.ChainEnd or Role.Set or Role.Roof;
 
     /// <summary>The letter of the picture's next cell.</summary>
-    internal string Next(Role role) => role switch
+    /// <param name="role">What the cell does.</param>
+    /// <param name="sets">The almost locked sets of the picture.</param>
+    /// <param name="cell">The cell.</param>
+    internal string Next(Role role, ImmutableArray<CellSet> sets, Cell cell) => role switch
     {
         Role.Single => "S",
         Role.Locked => "L",
@@ -33,7 +39,7 @@ internal sealed class Tabs
         Role.SecondColour => "Y",
         Role.ChainEnd => "Z",
         Role.Chain => "C",
-        Role.Set => "A",
+        Role.Set => LettersOf(sets, cell),
         Role.Start => "O",
         Role.Floor => "G",
         Role.Roof => "U",
@@ -58,10 +64,14 @@ internal sealed class Tabs
         "Y" => "the other colour",
         "Z" => "end of the chain",
         "C" => "chain",
-        "A" => "almost locked set",
         "O" => "where the chains start",
         "G" => "floor",
         "U" => "roof",
+        _ when tab.Length > 0 && tab.All(letter => Sets.Contains(letter)) => "almost locked set",
         _ => throw new ArgumentException($"No role has the letter '{tab}'.", nameof(tab)),
     };
+
+    // Two letters at most, or the tab would cover the candidates beside it.
+    private static string LettersOf(ImmutableArray<CellSet> sets, Cell cell) => string.Concat(
+        sets.Select((set, number) => set.Contains(cell) ? Sets[Math.Min(number, Sets.Length - 1)].ToString() : "").Where(letter => letter != "").Take(2));
 }

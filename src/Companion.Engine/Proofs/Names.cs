@@ -19,9 +19,13 @@ internal sealed class Names(Phrases phrases, bool spoken)
     });
 
     /// <summary>The stops of a way in this order, each in full: a cell, or the cells of a group together.</summary>
-    internal Filling Way(IReadOnlyCollection<CellSet> stops) => spoken
-        ? List([.. stops.Select(stop => Cells([.. stop]).Text(Joint.Or))])
-        : List([.. stops.Select(stop => string.Join(phrases.Word("lists.together"), stop))], phrases.Word("lists.comma"));
+    internal Filling Way(IReadOnlyCollection<CellSet> stops) =>
+        spoken ? List([.. stops.Select(stop => Cells([.. stop]).Text(Joint.Or))]) : Together(stops);
+
+    /// <summary>The sets in this order, each with all its cells.</summary>
+    internal Filling Sets(IReadOnlyCollection<CellSet> sets) => spoken
+        ? new(sets.Count, joint => Join([.. sets.Select(set => Cells([.. set]).Text(Joint.And))], joint, clear: true))
+        : Together(sets);
 
     /// <summary>
     /// What follows from what along the links: <c>if row one column two is not five, then it is seven, so row one column six is not
@@ -129,7 +133,11 @@ internal sealed class Names(Phrases phrases, bool spoken)
 
     private Filling List(List<string> items) => new(items.Count, joint => Join(items, joint));
 
-    private static Filling List(List<string> items, string between) => new(items.Count, _ => string.Join(between, items));
+    private Filling Together(IReadOnlyCollection<CellSet> parts)
+    {
+        var items = parts.Select(part => string.Join(phrases.Word("lists.together"), part)).ToList();
+        return new(items.Count, _ => string.Join(phrases.Word("lists.comma"), items));
+    }
 
     private string InLine(List<Cell> cells, string phrase, Joint joint) => phrases[cells.Count == 1 ? "cells.one" : phrase].Fill(
         new Dictionary<string, Filling>

@@ -11,7 +11,7 @@ internal static class PhraseNames
     private static readonly string[] PatternSlots =
     [
         "digits", "cells", "places", "pivot", "pincers", "fins", "ends", "between", "start", "through", "first-colour", "second-colour",
-        "floor", "roof", "subset",
+        "floor", "roof", "subset", "sets",
         "houses", "house-kind", "house-kinds", "lines", "blocks", "cover", "cover-kind", "cover-kinds", "way",
     ];
 

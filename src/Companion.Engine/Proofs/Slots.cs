@@ -29,6 +29,7 @@ internal static class Slots
         ["subset"] = names.Cells(pattern.In(Role.Subset)),
         ["lines"] = names.Houses(pattern.Houses & HouseSet.Lines),
         ["blocks"] = names.Houses(pattern.Houses & HouseSet.Blocks),
+        ["sets"] = names.Sets(pattern.Sets),
         ["way"] = names.Way(pattern.Stops),
     };
 

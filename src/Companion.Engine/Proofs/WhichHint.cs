@@ -14,6 +14,7 @@ public sealed class WhichHint : Hint
     {
         (Cells, Digits, Houses, Cover, Links) = pattern;
         Candidates = candidates;
+        Sets = pattern.Sets;
     }
 
     /// <inheritdoc/>
@@ -33,6 +34,9 @@ public sealed class WhichHint : Hint
 
     /// <summary>The houses that the digit of a fish or of a pointing or claiming pattern is kept to; else empty.</summary>
     public HouseSet Cover { get; }
+
+    /// <summary>The almost locked sets of the pattern, in the order in which they are said; empty for patterns without.</summary>
+    public ImmutableArray<CellSet> Sets { get; }
 
     /// <summary>The links within the pattern.</summary>
     public ImmutableArray<Link> Links { get; }

@@ -59,6 +59,11 @@ public sealed class Ladder
         new ContinuousLoop(),
         new AlternatingInferenceChain(),
         new GroupedChain(),
+        new AlmostLockedSetRing(),
+        new AlmostLockedSetPair(),
+        new AlmostLockedSetTriple(),
+        new AlmostLockedSetBlossom(),
+        new AlmostLockedSetChain(),
         new ForcingNet(),
     ]);
 

@@ -25,7 +25,7 @@ internal static class Boards
 
     private static readonly Board Board = Board.Parse(Grid);
 
-    internal static StageView View { get; } = new(1, Credit, [.. CellSet.All.Select(Written)], null);
+    internal static StageView View { get; } = new(1, Credit, [.. CellSet.All.Select(Written)], null, null);
 
     private static StageCell Written(Cell cell) => cell.ToString() switch
     {

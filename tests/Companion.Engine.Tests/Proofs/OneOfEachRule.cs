@@ -98,6 +98,31 @@ internal static class OneOfEachRule
             rests r1=1 r3c9=-15 r7=5
             links r1c1=1 = r1c7+r1c8+r1c9=1 - r3c9=1 = r3c9=5 - r7c9=5 = r7c1=5
             """,
+        ["almost-locked-set-ring"] = """
+            almost-locked-set-ring 12567 set r1c1 r4c1 r8c1 r1c5 r4c5 sets r1c1+r4c1+r8c1 r1c5+r4c5
+            removes r1c3=1 r4c9=2 r5c1=56 r9c5=7 rests r1c1=-156 r4c1=-256 r8c1=-56 r1c5=-17 r4c5=-27
+            links r1c1=1 = r4c1=2 - r4c5=2 = r1c5=1 - r1c1=1
+            """,
+        ["almost-locked-set-pair"] = """
+            almost-locked-set-pair 12345 set r1c1 r1c2 r5c1 r5c5 r5c9 sets r1c1+r1c2 r5c1+r5c5+r5c9 removes r1c9=3
+            rests r1c1=-123 r1c2=-23 r5c1=-145 r5c5=-45 r5c9=-345
+            links r1c1+r1c2=3 = r1c1=1 - r5c1=1 = r5c9=3
+            """,
+        ["almost-locked-set-triple"] = """
+            almost-locked-set-triple 123456 set r1c1 r1c2 r5c1 r5c4 r5c5 r6c6 sets r1c1+r1c2 r5c1+r5c4+r5c5 r6c6 removes r1c6=5
+            rests r1c1=-125 r1c2=-25 r5c1=-136 r5c4=-346 r5c5=-346 r6c6=-45
+            links r1c1+r1c2=5 = r1c1=1 - r5c1=1 = r5c4+r5c5=4 - r6c6=4 = r6c6=5
+            """,
+        ["almost-locked-set-blossom"] = """
+            almost-locked-set-blossom 12389 start r5c5 set r5c1 r1c5 r9c1 r9c5 sets r5c1 r1c5 r9c1+r9c5 removes r1c1=9
+            rests r5c5=-123 r5c1=-19 r1c5=-29 r9c1=-89 r9c5=-38
+            links r5c5=1 - r5c1=1 = r5c1=9 - r1c1=9, r5c5=2 - r1c5=2 = r1c5=9 - r1c1=9, r5c5=3 - r9c5=3 = r9c1=9 - r1c1=9
+            """,
+        ["almost-locked-set-chain"] = """
+            almost-locked-set-chain 5679 chainend r1c1 chain r1c8 set r4c8 r5c7 r6c8 chainend r5c3 sets r4c8+r5c7+r6c8 in r1
+            removes r3c3=5 r4c1=5 rests r1=5 r4c8=-567 r5c7=-79 r6c8=-67 r5c3=-59
+            links r1c1=5 = r1c8=5 - r4c8=5 = r5c7=9 - r5c3=9 = r5c3=5
+            """,
         ["forcing-net"] = """
             forcing-net 123 start r1c1 chain r1c4 r7c2 r4c1 chainend r4c2 in r7 removes r1c1=1
             rests r1c4=-12 r7-c4=2 r4c1=-13 r4c2=-23

@@ -6,5 +6,13 @@ namespace Companion.Engine.Tests.Rules;
 internal static class ChainRules
 {
     public static IReadOnlyList<string> All { get; } =
-        ["single-digit-chain", "xy-chain", "continuous-loop", "alternating-inference-chain", "grouped-chain"];
+        [
+            "single-digit-chain", "xy-chain", "continuous-loop", "alternating-inference-chain", "grouped-chain",
+            "almost-locked-set-ring", "almost-locked-set-pair", "almost-locked-set-triple", "almost-locked-set-blossom",
+            "almost-locked-set-chain",
+        ];
+
+    /// <summary>Those of them that are told by their sets and cells.</summary>
+    public static IReadOnlyList<string> BySets { get; } =
+        ["almost-locked-set-ring", "almost-locked-set-pair", "almost-locked-set-triple", "almost-locked-set-blossom"];
 }

@@ -11,6 +11,7 @@ using Place = (int Row, int Column);
 internal sealed class LiteralChainGraph
 {
     private readonly List<LiteralNode> _nodes = [];
+    private readonly Dictionary<string, int> _indices = [];
     private readonly List<int>[] _weak;
     private readonly List<int>[] _strong;
 
@@ -27,11 +28,11 @@ internal sealed class LiteralChainGraph
             pairs.AddRange(PairsInCells(grid));
         if (links.HasFlag(LiteralLinks.Houses))
             pairs.AddRange(PairsInHouses(grid, links.HasFlag(LiteralLinks.Groups)));
+        if (links.HasFlag(LiteralLinks.Sets))
+            pairs.AddRange(PairsInSets(grid));
         var ends = pairs.ConvertAll(pair => (One: IndexOf(pair.Item1), Other: IndexOf(pair.Item2)));
-        _strong = [.. Enumerable.Range(0, _nodes.Count).Select(node => ends
-            .Where(pair => pair.One == node || pair.Other == node)
-            .Select(pair => pair.One + pair.Other - node)
-            .Distinct().ToList())];
+        var others = ends.Concat(ends.ConvertAll(pair => (One: pair.Other, Other: pair.One))).ToLookup(pair => pair.One, pair => pair.Other);
+        _strong = [.. Enumerable.Range(0, _nodes.Count).Select(node => others[node].Distinct().ToList())];
         _weak = [.. _nodes.Select(node => Excluded(node, links.HasFlag(LiteralLinks.WithinCells)))];
         _excluded = [.. _nodes.Select(node => Excluded(node, withinCells: true))];
     }
@@ -101,11 +102,13 @@ internal sealed class LiteralChainGraph
 
     private int IndexOf(LiteralNode node)
     {
-        var known = _nodes.FindIndex(node.Is);
-        if (known >= 0)
-            return known;
-        _nodes.Add(node);
-        return _nodes.Count - 1;
+        if (_indices.Count == 0)
+            _nodes.ForEach(single => _indices.Add(Key(single), _indices.Count));
+        if (_indices.TryAdd(Key(node), _nodes.Count))
+            _nodes.Add(node);
+        return _indices[Key(node)];
+
+        static string Key(LiteralNode node) => $"{node.Digit} {string.Join(' ', node.Cells.Order())}";
     }
 
     private static IEnumerable<(LiteralNode, LiteralNode)> PairsInCells(LiteralGrid grid) =>
@@ -113,6 +116,13 @@ internal sealed class LiteralChainGraph
         let digits = grid.Candidates(cell)
         where digits.Count == 2
         select (new LiteralNode(digits[0], [cell]), new LiteralNode(digits[1], [cell]));
+
+    // A digit stands in the set where another one does not.
+    private static IEnumerable<(LiteralNode, LiteralNode)> PairsInSets(LiteralGrid grid) =>
+        from set in LiteralSet.All(grid)
+        where set.Cells.Count > 1
+        from pair in Combinations(set.Digits, 2)
+        select (set.Node(pair[0], grid), set.Node(pair[1], grid));
 
     private static IEnumerable<(LiteralNode, LiteralNode)> PairsInHouses(LiteralGrid grid, bool groups) =>
         from house in LiteralGrid.Houses

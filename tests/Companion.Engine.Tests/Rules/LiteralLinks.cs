@@ -7,5 +7,6 @@ internal enum LiteralLinks
     Cells = 1,
     Houses = 2,
     Groups = 4,
+    Sets = 8,
     WithinCells = 16,
 }

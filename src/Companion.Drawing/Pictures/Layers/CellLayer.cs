@@ -9,7 +9,7 @@ internal sealed class CellLayer : ILayer
         foreach (var (cell, role) in exhibit.Cells)
         {
             var corner = CandidatePlace.CornerOf(cell);
-            yield return new CellShape(corner.X, corner.Y, Tabs.IsSecond(role), tabs.Next(role));
+            yield return new CellShape(corner.X, corner.Y, Tabs.IsSecond(role), tabs.Next(role, exhibit.Sets, cell));
         }
     }
 }

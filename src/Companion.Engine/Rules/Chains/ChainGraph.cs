@@ -15,7 +15,7 @@ internal sealed class ChainGraph(ChainKind kind)
     private readonly List<int>[] _severalOf = [.. Enumerable.Range(0, Digit.Count).Select(_ => new List<int>())];
     private readonly List<Node> _nodes = [];
     private readonly List<CellSet> _seen = [];
-    private readonly List<(int One, int Other, int Cells)> _links = [];
+    private readonly List<StrongLinkOfNodes> _links = [];
     private readonly List<LockedSet> _sets = [];
     private Board _board = Board.Blank;
     private ulong[] _weak = [];
@@ -35,8 +35,8 @@ internal sealed class ChainGraph(ChainKind kind)
     /// <summary>The length of a row.</summary>
     internal int Words { get; private set; }
 
-    /// <summary>The strong links, each with the number of cells that it takes; one pair of nodes may have several.</summary>
-    internal List<(int One, int Other, int Cells)> Links => _links;
+    /// <summary>The strong links; one pair of nodes may have several.</summary>
+    internal List<StrongLinkOfNodes> Links => _links;
 
     internal Node this[int node] => _nodes[node];
 
@@ -182,8 +182,8 @@ internal sealed class ChainGraph(ChainKind kind)
     {
         foreach (var cell in _board.CellsWith(2))
         {
-            var one = _board[cell].First;
-            Link(NodeOf(new Candidate(cell, one)), NodeOf(new Candidate(cell, _board[cell].Without(one).First)), cells: 1);
+            var (one, set) = (_board[cell].First, new LockedSet(CellSet.Of(cell), _board[cell]));
+            Link(NodeOf(new Candidate(cell, one)), NodeOf(new Candidate(cell, _board[cell].Without(one).First)), cells: 1, set);
         }
     }
 
@@ -225,15 +225,15 @@ internal sealed class ChainGraph(ChainKind kind)
                 rest = rest.Without(one);
                 var node = NodeOf(one, _board[one] & cells);
                 foreach (var other in rest)
-                    Link(node, NodeOf(other, _board[other] & cells), cells.Count);
+                    Link(node, NodeOf(other, _board[other] & cells), cells.Count, new(cells, digits));
             }
         }
     }
 
-    private void Link(int one, int other, int cells)
+    private void Link(int one, int other, int cells, LockedSet set = default)
     {
         if (one != None && other != None)
-            _links.Add((one, other, cells));
+            _links.Add(new(one, other, cells, set));
     }
 
     private void MakeRows()
@@ -243,7 +243,7 @@ internal sealed class ChainGraph(ChainKind kind)
         Reserve(ref _strong);
         Reserve(ref _step);
         Reserve(ref _excluded);
-        foreach (var (one, other, _) in _links)
+        foreach (var (one, other, _, _) in _links)
         {
             _strong.AsSpan(one * Words, Words).Set(other);
             _strong.AsSpan(other * Words, Words).Set(one);

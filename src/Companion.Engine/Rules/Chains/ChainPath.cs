@@ -46,20 +46,26 @@ internal static class ChainPath
     /// <summary>
     /// The deduction of a loop: by turns true and false all the way round, so that of the two ends of a weak link one is true.
     /// </summary>
-    internal static Deduction DeduceLoop(RuleId rule, Board board, ChainGraph graph, List<int> path)
+    /// <param name="rule">The rule.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="graph">The nodes.</param>
+    /// <param name="path">The loop.</param>
+    /// <param name="sets">The set of each strong link; the smallest there is where none are given.</param>
+    internal static Deduction DeduceLoop(
+        RuleId rule, Board board, ChainGraph graph, List<int> path, ReadOnlySpan<LockedSet> sets = default)
     {
         var pattern = new ChainPattern(board, graph);
-        Enter(pattern, graph, path, CellSet.Empty);
+        Enter(pattern, graph, path, CellSet.Empty, sets);
         pattern.LinkWeakly(graph[path[^1]], graph[path[0]]);
         pattern.Lock();
-        return pattern.Deduce(rule, places: CandidateSet.Empty, removes: RemovedByLoop(graph, path));
+        return pattern.Deduce(rule, places: CandidateSet.Empty, removes: RemovedByLoop(graph, path, sets));
     }
 
     /// <summary>
     /// What goes by a loop: whatever sees both ends of a weak link and, since of the two digits that link a set one is in it and
     /// leaves room for all the others, these from the cells that see all their places in the set.
     /// </summary>
-    internal static CandidateSet RemovedByLoop(ChainGraph graph, List<int> path)
+    internal static CandidateSet RemovedByLoop(ChainGraph graph, List<int> path, ReadOnlySpan<LockedSet> sets = default)
     {
         var removes = graph.SeenBy(path[^1], path[0]);
         for (var at = 0; at < path.Count; at += 2)
@@ -68,21 +74,25 @@ internal static class ChainPath
                 removes |= graph.SeenBy(path[at - 1], path[at]);
             var (from, to) = (graph[path[at]], graph[path[at + 1]]);
             if (from.Digit != to.Digit)
-                removes |= graph.LockedOut(graph.SetOf(from, to), DigitSet.Of(from.Digit, to.Digit));
+                removes |= graph.LockedOut(SetAt(at, graph, path, sets), DigitSet.Of(from.Digit, to.Digit));
         }
 
         return removes;
     }
 
+    private static LockedSet SetAt(int at, ChainGraph graph, List<int> path, ReadOnlySpan<LockedSet> sets) =>
+        sets.IsEmpty ? graph.SetOf(graph[path[at]], graph[path[at + 1]]) : sets[at / 2];
+
     // A cell with an end in it is an end, whichever of its candidates the way comes to first.
-    private static void Enter(ChainPattern pattern, ChainGraph graph, List<int> path, CellSet ends)
+    private static void Enter(
+        ChainPattern pattern, ChainGraph graph, List<int> path, CellSet ends, ReadOnlySpan<LockedSet> sets = default)
     {
         for (var at = 0; at < path.Count; at += 2)
         {
             var (from, to) = (graph[path[at]], graph[path[at + 1]]);
             if (at > 0)
                 pattern.LinkWeakly(graph[path[at - 1]], from);
-            pattern.LinkStrongly(from, to);
+            pattern.LinkStrongly(from, to, from.Digit == to.Digit ? default : SetAt(at, graph, path, sets));
             foreach (var cell in from.Cells)
                 pattern.Add(cell, ends.Contains(cell) ? Role.ChainEnd : Role.Chain);
             foreach (var cell in to.Cells)

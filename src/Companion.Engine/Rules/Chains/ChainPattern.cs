@@ -21,6 +21,44 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _known = _known.With(cell);
     }
 
+    /// <summary>Adds the candidates from which chains start, with what makes one of them true.</summary>
+    internal void Start(Choice choice)
+    {
+        _digits |= choice.Candidates.Digits;
+        foreach (var cell in choice.Candidates.Cells)
+            Add(cell, Role.Start);
+        if (choice.House is { } house)
+        {
+            _houses = _houses.With(house);
+            _restsOn |= CandidateSet.Of(board.Open & house.Cells, choice.Candidates.Digits) - choice.Candidates;
+        }
+        else
+        {
+            _restsOn |= CandidateSet.Of(choice.Candidates.Cells, ~choice.Candidates.Digits);
+        }
+    }
+
+    /// <summary>Adds a chain from a true candidate.</summary>
+    /// <param name="start">The candidate.</param>
+    /// <param name="path">The nodes after it, false and true by turns.</param>
+    /// <param name="goes">The candidate that the end of the chain takes out; null where the end is what is concluded.</param>
+    internal void Branch(int start, List<int> path, int? goes)
+    {
+        var before = graph[start];
+        for (var at = 0; at < path.Count; at += 2)
+        {
+            var (from, to) = (graph[path[at]], graph[path[at + 1]]);
+            LinkWeakly(before, from);
+            LinkStrongly(from, to, from.Digit == to.Digit ? default : graph.SetOf(from, to));
+            foreach (var cell in from.Cells | to.Cells)
+                Add(cell, Role.Chain);
+            before = to;
+        }
+
+        if (goes is { } single)
+            LinkWeakly(before, graph[single]);
+    }
+
     /// <summary>Adds a weak link.</summary>
     internal void LinkWeakly(Node from, Node to)
     {
@@ -29,13 +67,16 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
     }
 
     /// <summary>Adds a strong link with all that it rests on: a cell, a house or an almost locked set.</summary>
-    internal void LinkStrongly(Node from, Node to)
+    /// <param name="from">One end.</param>
+    /// <param name="to">The other end.</param>
+    /// <param name="set">The cell or set that links two digits.</param>
+    internal void LinkStrongly(Node from, Node to, LockedSet set)
     {
         _links.Add(LinkBetween(from, to, isStrong: true));
         _digits = _digits.With(from.Digit).With(to.Digit);
         if (from.Digit == to.Digit)
             NameHouse(from, to);
-        else if (graph.SetOf(from, to) is var set && (set.Cells.Count > 1 || graph.Kind == ChainKind.SetsOnly))
+        else if (set.Cells.Count > 1 || graph.Kind == ChainKind.SetsOnly)
             NameSet(set, from, to);
         else
             _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);

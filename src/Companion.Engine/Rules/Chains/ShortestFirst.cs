@@ -77,9 +77,19 @@ internal abstract class ShortestFirst
         }
     }
 
-    // A pattern of sets within one house is a subset of it.
-    private bool IsSubset() =>
-        Graph.Kind.HasFlag(ChainKind.Sets) && !ChainPath.CellsOf(Graph, Path).CommonHouses.IsEmpty;
+    // A pattern of nothing but sets within one house is a subset of it.
+    private bool IsSubset()
+    {
+        if (!Graph.Kind.HasFlag(ChainKind.Sets) || ChainPath.CellsOf(Graph, Path).CommonHouses.IsEmpty)
+            return false;
+        for (var at = 0; at < Path.Count; at += 2)
+        {
+            if (Graph[Path[at]].Digit == Graph[Path[at + 1]].Digit)
+                return false;
+        }
+
+        return true;
+    }
 
     /// <summary>Puts the nodes of a shortest chain by which the candidate goes into <see cref="Path"/>.</summary>
     /// <returns>Whether there is one that does not come back to a node.</returns>
