@@ -21,6 +21,10 @@ public readonly record struct DeadEnd(Cell? Cell, House? House, DigitSet Digits)
         }
     }
 
+    /// <summary>Whether the cell is filled, or the digit placed in the house.</summary>
+    internal bool IsMadeOn(Board board) =>
+        Cell is { } cell ? board.Filled.Contains(cell) : !board.MissingFrom(House!.Value).Contains(Digits.First);
+
     /// <summary>What stood there before anything was supposed.</summary>
     internal CandidateSet StoodOn(Board real) => Cell is { } cell
         ? CandidateSet.Of(CellSet.Of(cell), real[cell])

@@ -65,6 +65,7 @@ public sealed class Ladder
         new AlmostLockedSetBlossom(),
         new AlmostLockedSetChain(),
         new ForcingNet(),
+        new NestedForcingNet(),
     ]);
 
     /// <summary>The whole ladder but for the rules that assume one solution.</summary>

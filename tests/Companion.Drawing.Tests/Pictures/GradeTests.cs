@@ -1,5 +1,4 @@
 using Companion.Drawing.Pictures;
-using Companion.Engine;
 using Companion.Engine.Proofs;
 
 namespace Companion.Drawing.Tests.Pictures;
@@ -52,11 +51,19 @@ public class GradeTests
             return;
 
         // A rectangle may conclude about its own corners: their marks are not in grade 3, or the one that is missing would tell. Nor
-        // are the links of a net that lead from what it supposes.
+        // are the links of a net that lead from what it supposes, with the marks to which they lead.
         var follows = hints.Why.Deduction.Removes | hints.Why.Deduction.Places;
-        Assert.Equal(
-            which.Where(shape => !IsMarkIn(shape, follows.Cells)),
-            why.Where(shape => shape is not (SlashShape or LozengeShape) && !IsMarkIn(shape, follows.Cells) && !IsLinkTo(shape, follows)));
+        var untold = hints.Why.Deduction.Links.Where(link => follows.Contains(link.From)).Select(link => link.To).ToHashSet();
+        Assert.Equal(which.Where(IsTold), why.Where(shape => shape is not (SlashShape or LozengeShape) && IsTold(shape)));
+
+        bool IsTold(Shape shape) => shape switch
+        {
+            MarkShape mark => PictureText.CandidateAt(mark.X, mark.Y) is var candidate
+                && !follows.Cells.Contains(candidate.Cell) && !untold.Contains(candidate),
+            LinkShape link => !follows.Contains(PictureText.CandidateAt(link.X1, link.Y1))
+                && !follows.Contains(PictureText.CandidateAt(link.X2, link.Y2)),
+            _ => true,
+        };
     }
 
     [Theory]
@@ -67,10 +74,4 @@ public class GradeTests
         Assert.Equal(drawn, PictureText.Of(PictureOf.Hint(HintsOf(rule).Which)));
 
     private static Hints HintsOf(string rule) => Standing.HintsOf(rule, OneOfEachRule.Drawn[rule].Standing);
-
-    private static bool IsLinkTo(Shape shape, CandidateSet candidates) => shape is LinkShape link
-        && (candidates.Contains(PictureText.CandidateAt(link.X1, link.Y1)) || candidates.Contains(PictureText.CandidateAt(link.X2, link.Y2)));
-
-    private static bool IsMarkIn(Shape shape, CellSet cells) =>
-        shape is MarkShape mark && cells.Contains(PictureText.CandidateAt(mark.X, mark.Y).Cell);
 }

@@ -7,8 +7,8 @@ namespace Companion.Engine.Tests.Proofs;
 /// Reads deductions as <see cref="Deduction.ToString"/> writes them, with the absent candidates that they rest on after
 /// <c>rests</c>: <c>r1c3=25</c> is both digits, <c>r1c3=-25</c> all but these, <c>b1=5</c> the digit in all cells of the house
 /// that are not in the pattern, <c>b1-r2=5</c> the same but for the cells of the second house. After <c>supposes</c> comes a
-/// candidate, then the singles that it leads to, each with its house if it has one (<c>r4:r4c4=5</c>), and at last the cell or house
-/// that is left empty, with its digits.
+/// candidate, then the singles that it leads to, each with its house if it has one (<c>r4:r4c4=5</c>) or another
+/// supposition with slashes between (<c>r4c4=3/r4c7=6/r9c7=36</c>), and at last the cell or house that is left empty, with its digits.
 /// </summary>
 internal static class DrawnDeduction
 {
@@ -95,6 +95,8 @@ internal static class DrawnDeduction
 
     private static Deduction Step(string word)
     {
+        if (word.Contains('/', StringComparison.Ordinal))
+            return StepOf(Branch([.. word.Split('/')]));
         var parts = word.Split(':');
         var placed = Candidate.Parse(parts[^1]);
         return new()
@@ -106,6 +108,15 @@ internal static class DrawnDeduction
             Places = CandidateSet.Of(placed),
         };
     }
+
+    private static Deduction StepOf(Branch within) => new()
+    {
+        Rule = new("forcing-net"),
+        Digits = DigitSet.Of(within.Supposed.Digit),
+        Cells = [new(within.Supposed.Cell, Role.Start)],
+        Removes = CandidateSet.Of(within.Supposed),
+        Branches = [within],
+    };
 
     private static (CellSet Cells, Digit Digit) End(string word) => (Cells(word[..word.IndexOf('=')]), Digit.Parse(word[^1..]));
 

@@ -26,6 +26,9 @@ public class FoundDeductionsTests
     // Two colours go along every link, though for one cell that goes a single way through would do.
     private static readonly string[] RestOnMore = ["simple-colouring", "remote-pairs"];
 
+    private static readonly IReadOnlyList<RuleId> LastResorts =
+        [.. Ladder.Standard.Rules.Where(rule => rule.Effort == Effort.LastResort).Select(rule => rule.Id)];
+
     [Fact]
     public void Every_deduction_of_every_rule_holds()
     {
@@ -36,23 +39,23 @@ public class FoundDeductionsTests
             found.Add(deduction.Rule);
         }
 
-        Assert.Equal(Ladder.Standard.Rules.Length, found.Count);
+        Assert.All(Ladder.Standard.WithoutLastResorts().Rules, rule => Assert.Contains(rule.Id, found));
     }
 
     [Fact]
     public void Every_deduction_of_the_last_resorts_holds_where_nothing_else_helps()
     {
-        var found = 0;
+        var found = new HashSet<RuleId>();
         foreach (var board in NetPositions.All)
         {
             foreach (var deduction in Ladder.Standard.Scan(board, Effort.LastResort, TestContext.Current.CancellationToken))
             {
                 Assert.True(ProofChecker.Check(board, deduction).Holds, $"{deduction}\n{board}\n{board.Candidates}");
-                found++;
+                found.Add(deduction.Rule);
             }
         }
 
-        Assert.InRange(found, 50, int.MaxValue);
+        Assert.All(LastResorts, rule => Assert.Contains(rule, found));
     }
 
     [Fact]
@@ -97,7 +100,7 @@ public class FoundDeductionsTests
             .Select(spared => deduction.RestingOn(deduction.RestsOn.Without(spared))));
 
         Assert.All(RestOnEach, rule => Assert.Equal(1, refusals[rule].Share));
-        foreach (var rule in refusals.Keys.Except(["full-house"])) // It rests on no absent candidate.
+        foreach (var rule in refusals.Keys.Except(["full-house", "nested-forcing-net"])) // It rests on no absent candidate; a last resort is not tried here.
         {
             Assert.InRange(refusals[rule].Tried, 200, int.MaxValue);
             Assert.InRange(refusals[rule].Share, RestOnMore.Contains(rule) ? 0.3 : 0.5, 1);

@@ -129,6 +129,12 @@ internal static class OneOfEachRule
             links r1c1=1 - r1c4=1 = r1c4=2 - r7c4=2 = r7c2=2, r1c1=1 - r4c1=1 = r4c1=3 - r4c2=3, r7c2=2 - r4c2=2
             supposes r1c1=1 r1c4=2 r7:r7c2=2 r4c1=3 r4c2=23
             """,
+        ["nested-forcing-net"] = """
+            nested-forcing-net 12345689 start r1c1 chain r1c5 r1c7 r1c4 r7c4 r7c7 r4c7 r4c4 chainend r9c5 removes r1c1=1
+            rests r1c5=-19 r1c7=-159 r1c4=-1259 r7c4=-234 r7c7=-356 r4c7=-568 r4c4=-238 r9c5=-49
+            links r7c4=3 - r7c7=3 = r7c7=6 - r4c7=6 = r4c7=8 - r4c4=8, r7c4=3 - r4c4=3, r7c4=3 = r7c4=4 - r9c5=4
+            supposes r1c1=1 r1c5=9 r1c7=5 r1c4=2 r7c4=3/r7c7=6/r4c7=8/r4c4=238 r7c4=4 r9c5=49
+            """,
     };
 
     /// <summary>The same for the rules that assume one solution.</summary>

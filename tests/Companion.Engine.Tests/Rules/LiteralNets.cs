@@ -10,7 +10,7 @@ internal static class LiteralNets
 {
     /// <summary>The candidates that some sequence of singles refutes.</summary>
     public static List<(Place Cell, int Digit)> Refuted(LiteralGrid grid) =>
-        [.. Candidates(grid).Where(candidate => LeadsToDeadEnd(new LiteralSupposition(grid).With(candidate)))];
+        [.. Candidates(grid).Where(candidate => Follow(new LiteralSupposition(grid).With(candidate), int.MaxValue).IsDead)];
 
     /// <summary>
     /// The fewest singles by which any of these candidates is refuted, and all that are refuted by so few.
@@ -25,6 +25,25 @@ internal static class LiteralNets
                 return (steps, done);
             layers = layers.ConvertAll(Next);
         }
+    }
+
+    /// <summary>
+    /// Whether a candidate is refuted by singles and by refuting others in turn, which are followed by so many rounds of singles.
+    /// </summary>
+    public static bool IsRefutedInTurn(LiteralGrid grid, (Place Cell, int Digit) candidate, int rounds)
+    {
+        var supposition = Follow(new LiteralSupposition(grid).With(candidate), int.MaxValue);
+        for (var goesOn = true; goesOn && !supposition.IsDead;)
+        {
+            goesOn = false;
+            foreach (var other in supposition.Candidates)
+            {
+                if (!supposition.IsDead && supposition.Stands(other) && Follow(supposition.With(other), rounds).IsDead)
+                    (supposition, goesOn) = (Follow(supposition.Without(other), int.MaxValue), true);
+            }
+        }
+
+        return supposition.IsDead;
     }
 
     private static List<LiteralSupposition> Next(List<LiteralSupposition> layer)
@@ -44,11 +63,11 @@ internal static class LiteralNets
 
     // Once a single always a single, unless there is a dead end: so any order leads as far, and
     // all at once do, but for one that another takes out, which is a dead end.
-    private static bool LeadsToDeadEnd(LiteralSupposition supposition)
+    private static LiteralSupposition Follow(LiteralSupposition supposition, int rounds)
     {
-        while (!supposition.IsDead && supposition.Singles is [_, ..] singles)
+        for (; rounds > 0 && !supposition.IsDead && supposition.Singles is [_, ..] singles; rounds--)
             supposition = singles.Aggregate(supposition, (before, single) => before.Stands(single) ? before.With(single) : before);
-        return supposition.IsDead;
+        return supposition;
     }
 
     private static IEnumerable<(Place Cell, int Digit)> Candidates(LiteralGrid grid) =>

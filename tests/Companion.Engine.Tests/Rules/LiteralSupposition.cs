@@ -16,6 +16,10 @@ internal sealed class LiteralSupposition
         _placed = [];
     }
 
+    private LiteralSupposition(
+        Dictionary<Place, List<int>> open, List<(LiteralHouse House, int Digit)> missing, List<(Place Cell, int Digit)> placed) =>
+        (_open, _missing, _placed) = (open, missing, placed);
+
     private LiteralSupposition(LiteralSupposition before, (Place Cell, int Digit) placed)
     {
         _open = before._open.Where(pair => pair.Key != placed.Cell).ToDictionary(
@@ -41,6 +45,16 @@ internal sealed class LiteralSupposition
 
     public bool Stands((Place Cell, int Digit) candidate) =>
         _open.TryGetValue(candidate.Cell, out var digits) && digits.Contains(candidate.Digit);
+
+    public List<(Place Cell, int Digit)> Candidates =>
+        [.. _open.SelectMany(pair => pair.Value.Select(digit => (pair.Key, digit)))];
+
+    public LiteralSupposition Without((Place Cell, int Digit) candidate) => new(
+        _open.ToDictionary(
+            pair => pair.Key,
+            pair => pair.Key == candidate.Cell ? pair.Value.FindAll(digit => digit != candidate.Digit) : pair.Value),
+        _missing,
+        _placed);
 
     public LiteralSupposition With((Place Cell, int Digit) candidate) => new(this, candidate);
 

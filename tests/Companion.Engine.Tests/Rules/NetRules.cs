@@ -3,5 +3,5 @@ namespace Companion.Engine.Tests.Rules;
 /// <summary>The rules that suppose something and give one of the shortest ways on from there: see <see cref="LiteralNetTests"/>.</summary>
 internal static class NetRules
 {
-    public static IReadOnlyList<string> All { get; } = ["forcing-net"];
+    public static IReadOnlyList<string> All { get; } = ["forcing-net", "nested-forcing-net"];
 }

@@ -45,7 +45,7 @@ internal sealed class Net
     {
         var net = new Net(board, supposed);
         foreach (var candidate in placed)
-            net.Apply(net.SimplestSingle(candidate));
+            net.ApplySingle(candidate);
         if (!net.Ends())
             throw new InvalidOperationException($"{supposed} leads to no dead end.");
         return net;
@@ -58,13 +58,45 @@ internal sealed class Net
         if (places.IsEmpty && (deduction.Removes & Board.Candidates).IsEmpty)
             return;
         _steps.Add(StepOf(deduction));
-        var after = Board.Remove(deduction.Removes);
-        foreach (var placed in places)
-            after = after.Candidates.Contains(placed) ? after.Place(placed) : after;
-        Take(after, _steps.Count - 1);
+        Take(After(deduction, Board), _steps.Count - 1);
     }
 
-    /// <summary>Looks for a dead end; of several it takes the one to which the fewest steps lead.</summary>
+    /// <summary>Places a single, said in the simplest way.</summary>
+    internal void ApplySingle(Candidate placed) => Apply(SimplestSingle(placed));
+
+    /// <summary>The net to which these rules lead, in each round all that the first of them finds that finds anything.</summary>
+    /// <returns>The net, or null where they lead to no dead end.</returns>
+    internal static Net? ByRules(Board board, Candidate supposed, ReadOnlySpan<IRule> rules)
+    {
+        var net = new Net(board, supposed);
+        while (!net.Ends())
+        {
+            if (!net.GoOn(rules))
+                return null;
+        }
+
+        return net;
+    }
+
+    private bool GoOn(ReadOnlySpan<IRule> rules)
+    {
+        foreach (var rule in rules)
+        {
+            var found = new Findings();
+            rule.Find(Board, found);
+            foreach (var deduction in found)
+                Apply(deduction);
+            if (found.Count > 0)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Looks for a dead end; of several it takes the one to which the fewest steps lead. Then leaves out, the last ones first, what it
+    /// is reached without.
+    /// </summary>
     /// <returns>Whether there is one.</returns>
     internal bool Ends()
     {
@@ -76,22 +108,85 @@ internal sealed class Net
                 (_end, _isNeeded, Length) = (end, isNeeded, length);
         }
 
-        return Length < int.MaxValue;
+        if (Length == int.MaxValue)
+            return false;
+        for (var step = _steps.Count - 1; step >= 0; step--)
+            LeaveOut(step);
+        return true;
     }
 
     /// <summary>The deduction that the candidate goes.</summary>
     internal Deduction Deduce(RuleId rule)
     {
         var pattern = new NetPattern(_real, _supposed);
+        var board = _real.Place(_supposed);
+        var wanted = _end.StoodOn(_real);
+        for (var step = 0; step < _steps.Count; step++)
+            wanted |= _isNeeded[step] ? _steps[step].Needs : CandidateSet.Empty;
         for (var step = 0; step < _steps.Count; step++)
         {
-            if (_isNeeded[step])
-                pattern.Add(_steps[step].Deduction, _steps[step].RestsOn, Causes(_steps[step].Needs));
+            if (!_isNeeded[step])
+                continue;
+            var (deduction, needs, restsOn) = _steps[step];
+            pattern.Add(On(board, deduction, needs | restsOn, wanted), restsOn, Causes(needs));
+            board = After(deduction, board);
         }
 
         pattern.End(_end, Causes(_end.StoodOn(_real)));
         return pattern.Deduce(rule);
     }
+
+    private void LeaveOut(int step)
+    {
+        if (!_isNeeded[step])
+            return;
+        _isNeeded[step] = false;
+        if (IsReached())
+            Length--;
+        else
+            _isNeeded[step] = true;
+    }
+
+    // Whether the needed steps alone hold one after another and lead to the end.
+    private bool IsReached()
+    {
+        var board = _real.Place(_supposed);
+        for (var step = 0; step < _steps.Count; step++)
+        {
+            if (!_isNeeded[step])
+                continue;
+            var (deduction, needs, _) = _steps[step];
+            if (!(needs & board.Candidates).IsEmpty)
+                return false;
+            board = After(deduction, board);
+        }
+
+        return (_end.StoodOn(_real) & board.Candidates).IsEmpty && !_end.IsMadeOn(board);
+    }
+
+    private static Board After(Deduction deduction, Board board)
+    {
+        var after = board.Remove(deduction.Removes);
+        foreach (var placed in deduction.Places)
+            after = after.Candidates.Contains(placed) ? after.Place(placed) : after;
+        return after;
+    }
+
+    // The step on a board where only the needed steps were made: there it may rest on more. Of what goes only that is told which is
+    // wanted gone.
+    private static Deduction On(Board board, Deduction step, CandidateSet absent, CandidateSet wanted) => new()
+    {
+        Rule = step.Rule,
+        Cells = step.Cells,
+        Houses = step.Houses,
+        Digits = step.Digits,
+        Links = step.Links,
+        Sets = step.Sets,
+        Branches = step.Branches,
+        RestsOn = absent.In(board.Open),
+        Places = step.Places,
+        Removes = step.Removes & board.Candidates & wanted,
+    };
 
     // Of the ways to see a single the one for which the fewest candidates had to go.
     private Deduction SimplestSingle(Candidate placed)

@@ -18,6 +18,9 @@ internal sealed class NetGraph
     /// <summary>The choices in which each candidate has a part: its cell and its digit in its row, column and block.</summary>
     internal const int ChoicesOfOne = 4;
 
+    /// <summary>The length of the longest row.</summary>
+    internal const int MostWords = (Candidate.Count + BitsOfRow - 1) / BitsOfRow * (BitsOfRow / 64);
+
     // Rows are combined four words at once.
     private const int BitsOfRow = 256;
 

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 using Companion.Engine.Rules.Chains;
 
 namespace Companion.Engine.Rules.Nets;
@@ -12,6 +13,9 @@ internal sealed class NetWalk
     private readonly int[] _left = new int[NetGraph.Choices];
     private readonly List<int> _trail = [];
     private readonly List<int> _ready = [];
+
+    // At which place of the trail each candidate is that is gone.
+    private readonly int[] _place = new int[Candidate.Count];
     private NetGraph _graph = null!;
     private ulong[] _gone = [];
     private int _deadEnds;
@@ -47,6 +51,35 @@ internal sealed class NetWalk
             _gone[word] |= fresh;
             for (; fresh != 0; fresh &= fresh - 1)
                 TakeOut(word << 6 | BitOperations.TrailingZeroCount(fresh));
+        }
+    }
+
+    /// <summary>Takes a candidate out that stands.</summary>
+    internal void Remove(int candidate)
+    {
+        _gone[candidate >> 6] |= 1ul << candidate;
+        TakeOut(candidate);
+    }
+
+    /// <summary>Whether a candidate is gone.</summary>
+    internal bool IsGone(int candidate) => (_gone[candidate >> 6] >> candidate & 1) != 0;
+
+    /// <summary>Whether a candidate that is gone went when at least so many others were.</summary>
+    internal bool WentSince(int others, int candidate) => _place[candidate] >= others;
+
+    /// <summary>Whether a choice has one candidate left.</summary>
+    internal bool HasOneLeft(int choice) => _left[choice] == 1;
+
+    /// <summary>The candidates that are gone, in the order in which they went.</summary>
+    internal ReadOnlySpan<int> Gone => CollectionsMarshal.AsSpan(_trail);
+
+    /// <summary>Adds the choices that have no candidate left.</summary>
+    internal void AddDeadEnds(List<int> choices)
+    {
+        for (var choice = 0; choice < NetGraph.Choices; choice++)
+        {
+            if (_left[choice] == 0)
+                choices.Add(choice);
         }
     }
 
@@ -88,6 +121,7 @@ internal sealed class NetWalk
 
     private void TakeOut(int candidate)
     {
+        _place[candidate] = _trail.Count;
         _trail.Add(candidate);
         foreach (var choice in _graph.ChoicesOf(candidate))
         {
