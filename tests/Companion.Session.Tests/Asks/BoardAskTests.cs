@@ -24,30 +24,30 @@ public sealed class BoardAskTests
     [Fact]
     public void Why_tells_the_last_step_of_the_proof_that_the_session_keeps_and_how_many_lead_up_to_it()
     {
-        // r1c1 is 4: no single deduction gives it at the start, a proof of several does.
-        var show = AskedShow.Of(Puzzles.Easy).Place("r1c1", 4);
-        Assert.Equal(["@ann: I have no short reason for r1c1"], show.Types("ann", "!why r1c1"));
+        // r1c2 is 8: no single deduction gives it at the start, a proof of several does.
+        var show = AskedShow.Of(Puzzles.Easy).Place("r1c2", 8);
+        Assert.Equal(["@ann: I have no short reason for r1c2"], show.Types("ann", "!why r1c2"));
 
         show.Attribute();
 
         var proved = Assert.IsType<Attribution.Proved>(Assert.Single(show.Session.State.Attributions).Attribution);
         Assert.True(proved.Steps.Length > 1);
-        var said = show.Types("ann", "!why r1c1");
+        var said = show.Types("ann", "!why r1c2");
         Assert.Equal(2, said.Length);
         Assert.StartsWith($"@ann: Steps before it: {proved.Steps.Length - 1}. Then ", said[0], StringComparison.Ordinal);
-        Assert.EndsWith("→ r1c1 is 4", said[0], StringComparison.Ordinal);
+        Assert.EndsWith("→ r1c2 is 8", said[0], StringComparison.Ordinal);
     }
 
     // Both have no deduction behind them, and nobody is told which is wrong.
     [Fact]
     public void Why_says_the_same_of_a_right_digit_without_a_short_reason_and_of_a_wrong_one()
     {
-        // r1c1 is 4 in the solution.
-        var right = AskedShow.Of(Puzzles.Easy).Place("r1c1", 4);
-        var wrong = AskedShow.Of(Puzzles.Easy).Place("r1c1", 5);
+        // r1c2 is 8 in the solution.
+        var right = AskedShow.Of(Puzzles.Easy).Place("r1c2", 8);
+        var wrong = AskedShow.Of(Puzzles.Easy).Place("r1c2", 5);
 
-        Assert.Equal(["@ann: I have no short reason for r1c1"], right.Types("ann", "!why r1c1"));
-        Assert.Equal(["@ann: I have no short reason for r1c1"], wrong.Types("ann", "!why r1c1"));
+        Assert.Equal(["@ann: I have no short reason for r1c2"], right.Types("ann", "!why r1c2"));
+        Assert.Equal(["@ann: I have no short reason for r1c2"], wrong.Types("ann", "!why r1c2"));
     }
 
     [Fact]
