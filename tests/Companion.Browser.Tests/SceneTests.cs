@@ -18,7 +18,7 @@ public sealed class SceneTests(Chromium chromium) : IAsyncLifetime
         var page = (await PresenterPage.OpenAsync(context, _companion)).Page;
         await page.GetByRole(AriaRole.Button, new() { Name = "Scenes" }).ClickAsync();
         await page.GetByLabel("New scene").FillAsync("close up");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
+        await page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
         var main = await OpenOverlayAsync(context, "main");
         var closeUp = await OpenOverlayAsync(context, "close up");
         var mainBefore = await PlaceOf(main);

@@ -5,7 +5,7 @@ namespace Companion.Engine.Tests.Rules;
 
 /// <summary>
 /// Every pattern of almost locked sets that a rule finds is one by definition, and whatever goes by one goes by one that the rule
-/// finds, with as few cells or links as any has.
+/// finds, with the fewest cells or links there are.
 /// </summary>
 public sealed class LiteralSetTests(ITestOutputHelper output)
 {
