@@ -15,10 +15,10 @@ public enum Role
     /// <summary>A cell of a fish: a place of the digit in one of its base lines.</summary>
     Base,
 
-    /// <summary>The middle cell of a wing.</summary>
+    /// <summary>The middle cell of a wing; a cell of a pattern of a line and a block where the two cross.</summary>
     Pivot,
 
-    /// <summary>An outer cell of a wing.</summary>
+    /// <summary>An outer cell of a wing; a cell of a pattern of a line and a block outside their crossing.</summary>
     Pincer,
 
     /// <summary>A cell of a finned fish: a place of the digit in a base line, outside the cover lines.</summary>

@@ -59,6 +59,7 @@ public sealed class Ladder
         new ContinuousLoop(),
         new AlternatingInferenceChain(),
         new GroupedChain(),
+        new TwoSectorDisjointSubsets(),
         new AlmostLockedSetRing(),
         new AlmostLockedSetPair(),
         new AlmostLockedSetTriple(),

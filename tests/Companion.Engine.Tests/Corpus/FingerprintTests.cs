@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0x77A2_3294_85C3_A5D0;
+    private const ulong Golden = 0xD00C_E503_A6A7_4098;
 
     [Fact]
     public void Fingerprint()

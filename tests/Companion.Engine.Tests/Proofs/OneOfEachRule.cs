@@ -98,6 +98,10 @@ internal static class OneOfEachRule
             rests r1=1 r3c9=-15 r7=5
             links r1c1=1 = r1c7+r1c8+r1c9=1 - r3c9=1 = r3c9=5 - r7c9=5 = r7c1=5
             """,
+        ["two-sector-disjoint-subsets"] = """
+            two-sector-disjoint-subsets 1258 pivot r3c1 r3c3 pincer r3c5 r2c2 in r3 b1 removes r2c3=5 r3c2=128 r3c8=1
+            rests r3c1=-1258 r3c3=-1258 r3c5=-12 r2c2=-58
+            """,
         ["almost-locked-set-ring"] = """
             almost-locked-set-ring 12567 set r1c1 r4c1 r8c1 r1c5 r4c5 sets r1c1+r4c1+r8c1 r1c5+r4c5
             removes r1c3=1 r4c9=2 r5c1=56 r9c5=7 rests r1c1=-156 r4c1=-256 r8c1=-56 r1c5=-17 r4c5=-27

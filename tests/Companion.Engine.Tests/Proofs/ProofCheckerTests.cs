@@ -51,6 +51,7 @@ public class ProofCheckerTests
     [InlineData("continuous-loop", "r1=2 c5=3 r4=4 c1=1")]
     [InlineData("alternating-inference-chain", "r4c1=2")]
     [InlineData("grouped-chain", "r1c1=5 r7c1=1")]
+    [InlineData("two-sector-disjoint-subsets", "r3=12 b1=58")]
     [InlineData("almost-locked-set-ring", "r1-r4=1 r4-r1=2 c1=56 c5=7")]
     [InlineData("almost-locked-set-pair", "r1c9=3")]
     [InlineData("almost-locked-set-triple", "r1c6=5")]

@@ -10,7 +10,7 @@ public sealed class LadderTests
         "full-house hidden-single naked-single pointing claiming two-block-claiming naked-pair hidden-pair naked-triple "
         + "hidden-triple x-wing xy-wing xyz-wing remote-pairs two-strong-links w-wing simple-colouring empty-rectangle "
         + "finned-x-wing swordfish finned-swordfish wxyz-wing naked-quad hidden-quad jellyfish finned-jellyfish "
-        + "single-digit-chain xy-chain continuous-loop alternating-inference-chain grouped-chain "
+        + "single-digit-chain xy-chain continuous-loop alternating-inference-chain grouped-chain two-sector-disjoint-subsets "
         + "almost-locked-set-ring almost-locked-set-pair almost-locked-set-triple almost-locked-set-blossom almost-locked-set-chain "
         + "forcing-net nested-forcing-net",
         string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));

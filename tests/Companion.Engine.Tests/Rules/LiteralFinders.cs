@@ -28,6 +28,7 @@ internal static class LiteralFinders
             ["xy-wing"] = LiteralWings.XYWing,
             ["xyz-wing"] = LiteralWings.XYZWing,
             ["wxyz-wing"] = LiteralWXYZWing.Find,
+            ["two-sector-disjoint-subsets"] = LiteralDisjointSubsets.Find,
             ["w-wing"] = LiteralStrongLinks.WWing,
             ["two-strong-links"] = LiteralStrongLinks.TwoStrongLinks,
             ["empty-rectangle"] = LiteralStrongLinks.EmptyRectangle,
