@@ -26,7 +26,7 @@ internal sealed class Parts(SessionState state, Ladder ladder, ScanResult? previ
         var known = KnownBoard.Of(state);
         if (WhyBlocked(known) is { } reason)
         {
-            yield return Blocked(reason, known.Value);
+            yield return Result(known.Value, [], Effort.LastResort, FindDependents(), blocked: reason);
             yield break;
         }
 
@@ -34,37 +34,23 @@ internal sealed class Parts(SessionState state, Ladder ladder, ScanResult? previ
         var board = known.Value!;
         var supportOf = Support.On(state, SeenBoard.Of(state.Grid, state.Writing).Value!);
         var open = Find(Effort.Pattern);
-        yield return Result(Effort.Pattern, goesOn: true, previous?.Dependents ?? ScanResult.NoDependents);
+        yield return Result(board, open, Effort.Pattern, previous?.Dependents ?? ScanResult.NoDependents, goesOn: true);
 
         open = [.. open.Concat(Find(Effort.Search)).OrderBy(found => found.Rung)];
-        var dependents = Dependents.Of(state, ladder, cancel);
+        var dependents = FindDependents();
         var isStuck = open.IsEmpty && !board.Open.IsEmpty;
-        yield return Result(Effort.Search, goesOn: isStuck, dependents);
+        yield return Result(board, open, Effort.Search, dependents, goesOn: isStuck);
         if (!isStuck)
             yield break;
 
         open = Find(Effort.LastResort);
-        yield return Result(Effort.LastResort, goesOn: false, dependents);
+        yield return Result(board, open, Effort.LastResort, dependents);
 
         ImmutableArray<Found> Find(Effort effort) => [.. ladder.Scan(board, effort, cancel).Select(deduction => new Found(
             deduction,
             ladder.RungOf(deduction.Rule),
             supportOf(deduction),
             _before.GetValueOrDefault(deduction, state.Entries)))];
-
-        ScanResult Result(Effort reached, bool goesOn, ImmutableDictionary<int, ImmutableArray<int>> dependents) => new()
-        {
-            Sequence = state.Sequence,
-            Loading = state.Grid.Loading,
-            Entries = state.Entries,
-            Known = board,
-            Reached = reached,
-            GoesOn = goesOn,
-            Open = open,
-            OpenSince = SinceOf(open),
-            Trail = _trail,
-            Dependents = dependents,
-        };
     }
 
     // A board that cannot be filled proves everything: nothing found on it would be worth saying.
@@ -75,17 +61,28 @@ internal sealed class Parts(SessionState state, Ladder ladder, ScanResult? previ
         return known.IsGood ? Contradiction.On(known.Value).FirstOrDefault()?.Sentence : known.Faults[0].Sentence;
     }
 
-    private ScanResult Blocked(string reason, Board? known) => new()
-    {
-        Sequence = state.Sequence,
-        Loading = state.Grid.Loading,
-        Entries = state.Entries,
-        Blocked = reason,
-        Known = known,
-        OpenSince = _before,
-        Trail = _trail,
-        Dependents = Dependents.Of(state, ladder, cancel),
-    };
+    private ScanResult Result(
+        Board? known,
+        ImmutableArray<Found> open,
+        Effort reached,
+        ImmutableDictionary<int, ImmutableArray<int>> dependents,
+        bool goesOn = false,
+        string? blocked = null) => new()
+        {
+            Sequence = state.Sequence,
+            Loading = state.Grid.Loading,
+            Entries = state.Entries,
+            Blocked = blocked,
+            Known = known,
+            Reached = reached,
+            GoesOn = goesOn,
+            Open = open,
+            OpenSince = blocked is null ? SinceOf(open) : _before,
+            Trail = _trail,
+            Dependents = dependents,
+        };
+
+    private ImmutableDictionary<int, ImmutableArray<int>> FindDependents() => Dependents.Of(state, ladder, cancel);
 
     private static ImmutableDictionary<Deduction, int> SinceOf(ImmutableArray<Found> open)
     {
