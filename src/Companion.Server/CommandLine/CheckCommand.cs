@@ -16,9 +16,21 @@ internal static class CheckCommand
             Description = "A puzzle a line, 81 characters, what follows a tab is left out; empty lines and lines that begin with # are "
                 + "skipped. A hyphen reads what is piped in.",
         };
-        var json = new Option<bool>("--json") { Description = "One JSON object a line instead of text." };
-        var grade = new Option<bool>("--grade") { Description = "Also how hard each puzzle is, and the hardest rule that it needs." };
-        var steps = new Option<bool>("--steps") { Description = "With --json, also the steps that solve it; grades as well." };
+        var json = new Option<bool>("--json")
+        {
+            Description = "One JSON object a line instead of text: line (from 1), puzzle, solutions (0, 1, or 2 for more than one), solution "
+                + "and minimal (null unless there is exactly one), clues, candidatesAtStart (after the givens' direct eliminations), "
+                + "filledAfterSingles and candidatesAfterSingles (naked and hidden singles as far as they lead), candidatesAfterLocked "
+                + "(these and locked candidates), and faults where the line is no puzzle.",
+        };
+        var grade = new Option<bool>("--grade")
+        {
+            Description = "Also how hard each puzzle is. JSON: hardest (the hardest rule needed, null where the ladder does not solve it) and "
+                + "grade: word (flat, sloping, steep, sheer; unclimbed where the ladder does not solve it), work (how much there is to look "
+                + "at; harder rules and fewer ways on count more), rounds (in each, all that the easiest open rule finds is carried out) and "
+                + "gates (rounds with only one way on). Takes some four times as long as the counts alone.",
+        };
+        var steps = new Option<bool>("--steps") { Description = "With --json, also the steps that solve it, each with rule, places, removes and text; grades as well." };
         var options = new LadderOptions();
         var command = new Command("check", "Counts solutions, says whether a puzzle is minimal, and how far easy rules get.")
         {

@@ -15,7 +15,11 @@ internal static class ScanCommand
     public static Command Make()
     {
         var position = new PositionOptions();
-        var json = new Option<bool>("--json") { Description = "One JSON object instead of text." };
+        var json = new Option<bool>("--json")
+        {
+            Description = "One JSON object instead of text: grid (81 characters) and deductions, each with rule, cells (cell, role), digits, "
+                + "restsOn (absent candidates that it relies on), places, removes (each cell, digit) and text.",
+        };
         var options = new LadderOptions();
         var command = new Command("scan", "Lists every open deduction of a position, easiest first.");
         position.AddTo(command);

@@ -17,9 +17,16 @@ internal static class WhyCommand
         var position = new PositionOptions();
         var question = new Argument<string>("question") { Description = "r4c7=5 for why r4c7 is 5; r4c7-5 for why r4c7 cannot be 5." };
         var lastResorts = new Option<bool>("--last-resorts") { Description = "Try the rules of the last resort too, which may take long." };
-        var json = new Option<bool>("--json") { Description = "One JSON object instead of text." };
+        var json = new Option<bool>("--json")
+        {
+            Description = "One JSON object instead of text: grid, cell, digit, answer (stands, filled by another digit, seen by an equal "
+                + "one, or by the only solution goes or cannotBe), text, proved (null where no proof is needed), cost, upTo (the last rule "
+                + "tried, where nothing is proved), atOnce (a harder deduction that gives it in one step, or null) and steps, each as in scan.",
+        };
         var options = new LadderOptions();
-        var command = new Command("why", "Says why a digit is, or cannot be, in a cell, step by step by the easiest proof.");
+        var command = new Command("why",
+            "Says why a digit is, or cannot be, in a cell, step by step by the easiest proof: the hardest rule as low on the ladder as can "
+            + "be, then the least total cost. The position must have exactly one solution.");
         position.AddTo(command);
         command.Add(question);
         command.Add(lastResorts);

@@ -122,10 +122,10 @@ public sealed class WebhookTests(WebhookFixture fixture) : IClassFixture<Webhook
     }
 
     [Fact]
-    public async Task The_example_in_the_readme_works_as_it_stands()
+    public async Task The_example_in_the_settings_readme_works_as_it_stands()
     {
         Assert.SkipUnless(File.Exists("/usr/bin/curl") && File.Exists("/usr/bin/openssl"), "curl and openssl are not here.");
-        var readme = await File.ReadAllTextAsync(Repository.In("README.md"), Stop);
+        var readme = await File.ReadAllTextAsync(Repository.In("configs", "README.md"), Stop);
         var from = readme.IndexOf("```sh\nbody=", StringComparison.Ordinal) + "```sh\n".Length;
         var script = readme[from..readme.IndexOf("```", from, StringComparison.Ordinal)];
 
