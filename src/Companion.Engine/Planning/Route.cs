@@ -16,18 +16,23 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
     public bool IsComplete => End.IsFull;
 
     /// <summary>The hardest rung that is needed on the way; null where none is.</summary>
-    public Rung? Hardest => Rounds.Select(round => round.Rung).MaxBy(rung => rung.Place);
+    public Rung? Hardest => Rungs.FirstOrDefault();
+
+    /// <summary>The rungs that are needed on the way, each once, hardest first.</summary>
+    public ImmutableArray<Rung> Rungs => [.. Rounds.Select(round => round.Rung).Distinct().OrderByDescending(rung => rung.Place)];
 
     /// <summary>Finds the route.</summary>
     /// <param name="start">Where to start; it has a solution.</param>
     /// <param name="ladder">The rules.</param>
-    public static Route From(Board start, Ladder ladder)
+    /// <param name="cancel">Stops within a round.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static Route From(Board start, Ladder ladder, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(start);
         ArgumentNullException.ThrowIfNull(ladder);
         var rounds = ImmutableArray.CreateBuilder<Round>();
         var board = start;
-        while (Next(board, ladder) is { } round)
+        while (Next(board, ladder, cancel) is { } round)
         {
             rounds.Add(round);
             board = board.Apply(round.Open);
@@ -36,12 +41,13 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
         return new(ladder, rounds.ToImmutable(), board);
     }
 
-    private static Round? Next(Board board, Ladder ladder)
+    private static Round? Next(Board board, Ladder ladder, CancellationToken cancel)
     {
         foreach (var rung in ladder.Rungs)
         {
-            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue);
+            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue, cancel);
             rung.Rule.Find(board, found);
+            cancel.ThrowIfCancellationRequested();
             if (found.Count > 0)
                 return new(board, rung, [.. found]);
         }

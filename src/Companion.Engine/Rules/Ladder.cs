@@ -120,6 +120,19 @@ public sealed class Ladder
         return Keep(rung => rung.Place <= last);
     }
 
+    /// <summary>The same ladder without a rule; without that rule already it stays as it is.</summary>
+    /// <param name="rule">The rule.</param>
+    public Ladder Without(RuleId rule) => Keep(rung => rung.Rule.Id != rule);
+
+    /// <summary>The rungs below a rule: all that is easier.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <exception cref="ArgumentException">No rule of the ladder has this name.</exception>
+    public Ladder Below(RuleId rule)
+    {
+        var end = RungOf(rule);
+        return Keep(rung => rung.Place < end);
+    }
+
     /// <summary>Whether a rule is on the ladder.</summary>
     public bool Has(RuleId rule) => _byRule.ContainsKey(rule);
 

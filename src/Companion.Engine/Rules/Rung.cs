@@ -20,4 +20,16 @@ public sealed record Rung(IRule Rule, int Place, int Cost, string Family)
 
     /// <summary>What the presenter calls the rule instead of what the phrases call it; null where they may.</summary>
     public RuleName? Called { get; init; }
+
+    /// <summary>Whether the rule finds anything on a board.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="cancel">Stops a rule that takes long.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public bool IsOpenOn(Board board, CancellationToken cancel = default)
+    {
+        var found = new Findings(limit: 1, cancel);
+        Rule.Find(board, found);
+        cancel.ThrowIfCancellationRequested();
+        return found.Count > 0;
+    }
 }

@@ -11,11 +11,7 @@ internal static class CheckCommand
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var file = new Argument<string>("file")
-        {
-            Description = "A puzzle a line, 81 characters, what follows a tab is left out; empty lines and lines that begin with # are "
-                + "skipped. A hyphen reads what is piped in.",
-        };
+        var file = new Argument<string>("file") { Description = PuzzleFile.Layout };
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object a line instead of text: line (from 1), puzzle, solutions (0, 1, or 2 for more than one), solution "
@@ -56,8 +52,8 @@ internal static class CheckCommand
     private static int Run(string file, bool json, Func<CheckResult, CheckResult> complete, TextWriter output)
     {
         var areAllGood = true;
-        using var reader = Open(file);
-        var results = Puzzles(reader).AsParallel().AsOrdered().Select(line => complete(CheckResult.Of(line.Number, line.Text)));
+        using var reader = PuzzleFile.Open(file);
+        var results = PuzzleFile.Lines(reader).AsParallel().AsOrdered().Select(line => complete(CheckResult.Of(line.Line, line.Text)));
         foreach (var result in results)
         {
             areAllGood &= result.Solutions == 1;
@@ -65,31 +61,5 @@ internal static class CheckCommand
         }
 
         return areAllGood ? ExitCode.Fine : ExitCode.BadPuzzle;
-    }
-
-    private static IEnumerable<(int Number, string Text)> Puzzles(TextReader reader)
-    {
-        var number = 0;
-        while (reader.ReadLine() is { } line)
-        {
-            number++;
-            var text = line.Split('\t')[0];
-            if (!string.IsNullOrWhiteSpace(text) && !text.StartsWith('#'))
-                yield return (number, text);
-        }
-    }
-
-    private static TextReader Open(string file)
-    {
-        if (file == "-")
-            return Console.In;
-        try
-        {
-            return File.OpenText(file);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new PlainException($"The file {file} cannot be read: name one that is there, or - for what is piped in.", fault);
-        }
     }
 }

@@ -12,6 +12,7 @@ internal static class Commands
         root.Add(ScanCommand.Make());
         root.Add(WhyCommand.Make());
         root.Add(CheckCommand.Make());
+        root.Add(VetCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(KeysCommand.Make());
         return root;

@@ -25,7 +25,7 @@ public sealed class PuzzleGradeTests
     {
         // Source: P. Norvig, "Solving Any Sudoku Puzzle" (2006), grid1. A full house costs 2, a hidden single 4 after a look at the
         // full houses. H being 1 + 1/2 + 1/3 and so on: 3 x 2 + 4 x (H12 + H16 + H4) + 2 x (H5 + H4 + 4 + H3 + H2 + 1) = 65.7.
-        var route = Route.From(Board.Parse("530070000600195000098000060800060003400803001700020006060000280000419005000080079"), Ladder);
+        var route = Route.From(Board.Parse("530070000600195000098000060800060003400803001700020006060000280000419005000080079"), Ladder, Stop);
 
         Assert.Equal(
             "hidden-single 12, hidden-single 16, full-house 5, full-house 4, full-house 1, full-house 1, full-house 1, full-house 1, "
@@ -54,7 +54,7 @@ public sealed class PuzzleGradeTests
     [Fact]
     public void A_puzzle_that_the_ladder_does_not_solve_is_unclimbed_and_needs_no_rung_of_it()
     {
-        var grade = PuzzleGrade.Of(Route.From(Board.Parse(OwnPuzzles.All[0]), Ladder.UpTo(new("hidden-triple"))));
+        var grade = PuzzleGrade.Of(Route.From(Board.Parse(OwnPuzzles.All[0]), Ladder.UpTo(new("hidden-triple")), Stop));
 
         Assert.Equal((Steepness.Unclimbed, null, null), (grade.Steepness, grade.Work, grade.Hardest));
         Assert.True(grade.Rounds > 0);
@@ -85,7 +85,9 @@ public sealed class PuzzleGradeTests
             Assert.InRange(grades.Count(grade => grade.Steepness == word) / (double)grades.Count, 0.15, 0.35);
     }
 
-    private static PuzzleGrade GradeOf(Board board) => PuzzleGrade.Of(Route.From(board, Ladder));
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    private static PuzzleGrade GradeOf(Board board) => PuzzleGrade.Of(Route.From(board, Ladder, Stop));
 
     private static List<PuzzleGrade> Grades(string fileName, int oneOf) =>
         [.. OpenData.Puzzles(fileName, oneOf).AsParallel().Select(puzzle => GradeOf(Board.Parse(puzzle)))];

@@ -15,7 +15,7 @@ public sealed class RouteTests
     {
         foreach (var puzzle in OwnPuzzles.All)
         {
-            var route = Route.From(Board.Parse(puzzle), Ladder.Standard);
+            var route = Route.From(Board.Parse(puzzle), Ladder.Standard, Stop);
             foreach (var round in route.Rounds)
             {
                 Assert.Equal(RuleCheck.Find(round.Rung.Rule, round.Board), round.Open);
@@ -31,7 +31,7 @@ public sealed class RouteTests
     {
         foreach (var puzzle in OwnPuzzles.All)
         {
-            var route = Route.From(Board.Parse(puzzle), Ladder.Standard);
+            var route = Route.From(Board.Parse(puzzle), Ladder.Standard, Stop);
             var after = route.Rounds.Select(round => round.Board.Apply(round.Open).ToString());
 
             Assert.Equal([.. route.Rounds.Skip(1).Select(round => round.Board.ToString()), route.End.ToString()], after);
@@ -42,7 +42,7 @@ public sealed class RouteTests
     [Fact]
     public void The_steps_of_a_round_leave_out_only_what_was_said_before()
     {
-        foreach (var round in OwnPuzzles.All.SelectMany(puzzle => Route.From(Board.Parse(puzzle), Ladder.Standard).Rounds))
+        foreach (var round in OwnPuzzles.All.SelectMany(puzzle => Route.From(Board.Parse(puzzle), Ladder.Standard, Stop).Rounds))
         {
             Assert.Subset(round.Open.ToHashSet(), round.Steps.ToHashSet());
             Assert.Equal(round.Board.Apply(round.Open).ToString(), round.Board.Apply(round.Steps).ToString());
@@ -53,7 +53,7 @@ public sealed class RouteTests
     [Fact]
     public void A_puzzle_for_singles_is_climbed_by_singles_to_its_solution()
     {
-        var route = Route.From(Board.Parse(Textbook), Ladder.Standard);
+        var route = Route.From(Board.Parse(Textbook), Ladder.Standard, Stop);
 
         Assert.True(route.IsComplete);
         Assert.Equal(SolutionCounter.Find(Board.Parse(Textbook)).Single().ToString(), route.End.ToString());
@@ -63,7 +63,7 @@ public sealed class RouteTests
     [Fact]
     public void The_hardest_rung_is_the_one_without_which_the_route_ends_too_soon()
     {
-        var hard = OwnPuzzles.All.Select(puzzle => Route.From(Board.Parse(puzzle), Ladder.Standard))
+        var hard = OwnPuzzles.All.Select(puzzle => Route.From(Board.Parse(puzzle), Ladder.Standard, Stop))
             .Where(route => route.IsComplete && route.Hardest!.Place > 2).ToList();
 
         Assert.NotEmpty(hard);
@@ -71,18 +71,20 @@ public sealed class RouteTests
         {
             var needed = route.Hardest!.Rule.Id;
             var easier = Ladder.Standard.Rungs.Last(rung => rung.Place < route.Hardest.Place).Rule.Id;
-            Assert.True(Route.From(route.Rounds[0].Board, Ladder.Standard.UpTo(needed)).IsComplete);
-            Assert.False(Route.From(route.Rounds[0].Board, Ladder.Standard.UpTo(easier)).IsComplete);
+            Assert.True(Route.From(route.Rounds[0].Board, Ladder.Standard.UpTo(needed), Stop).IsComplete);
+            Assert.False(Route.From(route.Rounds[0].Board, Ladder.Standard.UpTo(easier), Stop).IsComplete);
         });
     }
 
     [Fact]
     public void A_full_board_needs_no_round()
     {
-        var route = Route.From(SolutionCounter.Find(Board.Parse(Textbook)).Select(grid => Board.Parse(grid.ToString())).Single(), Ladder.Standard);
+        var route = Route.From(SolutionCounter.Find(Board.Parse(Textbook)).Select(grid => Board.Parse(grid.ToString())).Single(), Ladder.Standard, Stop);
 
         Assert.Empty(route.Rounds);
         Assert.True(route.IsComplete);
         Assert.Null(route.Hardest);
     }
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
 }

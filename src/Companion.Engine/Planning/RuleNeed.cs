@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
+
+namespace Companion.Engine.Planning;
+
+/// <summary>Whether a puzzle needs a rule, and how it can be gone round.</summary>
+/// <param name="Rule">The rule.</param>
+/// <param name="Need">Whether it is needed.</param>
+/// <param name="Board">
+/// The board on which it is first open because nothing easier is: where the easier rules stop, or later where it is
+/// <see cref="Need.Late"/>. Null where it is <see cref="Need.Spare"/> or <see cref="Need.Never"/>.
+/// </param>
+/// <param name="Instead">
+/// The rungs that lead to the solution without it, hardest first: from <paramref name="Board"/> where there is one, in which case the
+/// first of them is harder where it is <see cref="Need.Needed"/>; else from the puzzle's start. Empty where no rule of the ladder
+/// leads there without it.
+/// </param>
+public sealed record RuleNeed(RuleId Rule, Need Need, Board? Board, ImmutableArray<Rung> Instead)
+{
+    /// <summary>Finds out whether a rule is needed.</summary>
+    /// <param name="start">The puzzle's start; it has a solution.</param>
+    /// <param name="ladder">The rules, the one in question among them.</param>
+    /// <param name="rule">The rule in question.</param>
+    /// <param name="cancel">Stops within a round.</param>
+    /// <exception cref="ArgumentException">The rule is not on the ladder.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static RuleNeed Of(Board start, Ladder ladder, RuleId rule, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(ladder);
+        var easier = Route.From(start, ladder.Below(rule), cancel);
+        if (easier.IsComplete)
+            return new(rule, Need.Spare, null, easier.Rungs);
+
+        var others = ladder.Without(rule);
+        if (ladder[rule].IsOpenOn(easier.End, cancel))
+            return new(rule, Need.Needed, easier.End, RoundIt(easier.End, others, cancel));
+
+        var whole = Route.From(easier.End, ladder, cancel);
+        return whole.Rounds.FirstOrDefault(round => round.Rung.Rule.Id == rule) is { } late
+            ? new(rule, Need.Late, late.Board, RoundIt(late.Board, others, cancel))
+            : new(rule, Need.Never, null, whole.IsComplete ? [.. whole.Rungs.Union(easier.Rungs).OrderByDescending(rung => rung.Place)] : []);
+    }
+
+    private static ImmutableArray<Rung> RoundIt(Board from, Ladder others, CancellationToken cancel) =>
+        Route.From(from, others, cancel) is { IsComplete: true } route ? route.Rungs : [];
+}

@@ -1,0 +1,114 @@
+using Companion.Engine;
+using Companion.Engine.Planning;
+using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
+using Companion.Engine.Search;
+using Route = Companion.Engine.Planning.Route;
+
+namespace Companion.Server.Planning;
+
+/// <summary>Says what vetting a puzzle found out.</summary>
+internal static class VetSentences
+{
+    private const int MostCorrections = 12;
+
+    /// <summary>The sentences in the order in which they are read: sound, shape, hardness, rules, featured rules, corrections.</summary>
+    /// <param name="vetting">The vetting.</param>
+    /// <param name="wording">The words.</param>
+    public static IEnumerable<string> Of(Vetting vetting, Wording wording)
+    {
+        foreach (var fault in vetting.Faults)
+            yield return fault.Sentence;
+        if (vetting.Route is { } route)
+        {
+            yield return $"One solution, {vetting.Givens.Count} givens, {Spare(vetting.Redundant)}.";
+            yield return Shape(vetting);
+            yield return Hardness(PuzzleGrade.Of(route));
+            yield return $"Rules, hardest first: {List(route.Rungs.Select(rung => Use(rung, route, wording)))}.";
+        }
+
+        foreach (var need in vetting.Needs)
+            yield return Of(need, wording);
+        if (vetting.Faults.Length > 0)
+            yield return Corrections(vetting);
+    }
+
+    private static string Spare(CellSet redundant) => redundant.Count switch
+    {
+        0 => "minimal",
+        1 => $"not minimal: the one in {redundant.First} follows from the others",
+        _ => $"not minimal: any one of those in {List(redundant.Select(cell => cell.ToString()))} follows from the others",
+    };
+
+    private static string Shape(Vetting vetting) => vetting.Symmetries.IsEmpty
+        ? "The givens are not placed symmetrically."
+        : $"The cells of the givens look the same {List(vetting.Symmetries.Select(Name))}.";
+
+    private static string Name(GridSymmetry symmetry) => symmetry switch
+    {
+        GridSymmetry.HalfTurn => "turned upside down",
+        GridSymmetry.QuarterTurn => "after a quarter turn",
+        GridSymmetry.LeftRight => "mirrored left to right",
+        GridSymmetry.TopBottom => "mirrored top to bottom",
+        GridSymmetry.FallingDiagonal => "mirrored at the diagonal from the top left",
+        GridSymmetry.RisingDiagonal => "mirrored at the diagonal from the bottom left",
+        _ => throw new ArgumentOutOfRangeException(nameof(symmetry)),
+    };
+
+    private static string Hardness(PuzzleGrade grade)
+    {
+        var way = $"{Count(grade.Rounds, "round")}, {grade.Gates} with one way on";
+        return grade.Work is { } work
+            ? $"It is {grade.Steepness.ToString().ToLowerInvariant()}: work {work}, {way}."
+            : $"It is unclimbed: this ladder does not solve it and stops after {way}.";
+    }
+
+    private static string Use(Rung rung, Route route, Wording wording) =>
+        $"{wording.NameOf(rung.Rule.Id)} ({Count(route.Rounds.Count(round => round.Rung == rung), "round")})";
+
+    private static string Of(RuleNeed need, Wording wording)
+    {
+        var name = wording.NameOf(need.Rule);
+        var way = List(need.Instead.Select(rung => wording.NameOf(rung.Rule.Id)));
+        return need.Need switch
+        {
+            Need.Spare => $"{name}: not needed, since easier rules solve it: {way}.",
+            Need.Needed => $"{name}: needed. Without it and anything harder the ladder stops at {Stop(need)}. {Round(need, wording)}",
+            Need.Late => $"{name}: comes only after harder rules, at {Stop(need)}. {Round(need, wording)}",
+            _ when need.Instead.IsEmpty => $"{name}: does not turn up; this ladder does not solve the puzzle.",
+            _ => $"{name}: does not turn up. The puzzle goes by {way}.",
+        };
+    }
+
+    private static string Stop(RuleNeed need) => Count(need.Board!.Open.Count, "open cell");
+
+    private static string Round(RuleNeed need, Wording wording)
+    {
+        var harder = need.Instead.TakeWhile(rung => rung.Rule.Id != need.Rule).ToList();
+        return harder is [var hardest, ..]
+            ? $"It can be gone round by {wording.NameOf(hardest.Rule.Id)}."
+            : "Nothing else on the ladder gets round it.";
+    }
+
+    private static string Corrections(Vetting vetting)
+    {
+        var count = vetting.Corrections.Length;
+        if (count == 0)
+            return "No change of one cell gives it one solution: more than one digit differs from the source.";
+        var shown = List(vetting.Corrections.Take(MostCorrections).Select(Say));
+        return count <= MostCorrections
+            ? $"It has one solution with one change: {shown}."
+            : $"It has one solution with one of {count} changes, the likeliest first: {shown}.";
+    }
+
+    private static string Say(Correction correction) => correction switch
+    {
+        { From: { } from, To: { } to } => $"{correction.Cell} {to} for {from}",
+        { To: { } to } => $"{correction.Cell} {to} added",
+        _ => $"{correction.Cell} without its {correction.From}",
+    };
+
+    private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
+
+    private static string List(IEnumerable<string> items) => string.Join(", ", items);
+}

@@ -1,0 +1,77 @@
+using System.Text.Json;
+using Companion.Server.Tests.Running;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class VetCommandTests : IDisposable
+{
+    // The demo, of our own generator.
+    private const string Demo = "45...9....8..5.4.31....48..6..9......7..1..9......2..8..61....25.2.9..4....4...35";
+
+    private readonly TemporaryFolder _folder = new();
+
+    [Fact]
+    public async Task A_puzzle_is_vetted_in_sentences()
+    {
+        var (code, output, _) = await Vet([Demo], "--feature", "xy-wing", "--feature", "x-wing", "--stop-at", "xyz-wing");
+
+        Assert.Equal(0, code);
+        Assert.StartsWith("One solution, 27 givens, not minimal: any one of those in ", output, StringComparison.Ordinal);
+        Assert.Contains("\nThe cells of the givens look the same turned upside down.\n", output, StringComparison.Ordinal);
+        Assert.Contains("\nRules, hardest first: XY-wing (", output, StringComparison.Ordinal);
+        Assert.Contains("\nXY-wing: needed. Without it and anything harder the ladder stops at ", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Json_has_all_of_it()
+    {
+        var (_, output, _) = await Vet([Demo, Grids.Textbook], "--json", "--feature", "xy-wing", "--stop-at", "xyz-wing");
+        var lines = output.TrimEnd().Split('\n');
+        using var demo = JsonDocument.Parse(lines[0]);
+        using var textbook = JsonDocument.Parse(lines[1]);
+
+        Assert.Equal(
+            ["puzzle", "solutions", "clues", "redundant", "symmetries", "grade", "rules", "featured", "corrections", "faults", "sentences"],
+            demo.RootElement.EnumerateObject().Select(member => member.Name));
+        Assert.Equal("xy-wing", demo.RootElement.GetProperty("grade").GetProperty("hardest").GetString());
+        Assert.Equal("needed", demo.RootElement.GetProperty("featured")[0].GetProperty("need").GetString());
+        Assert.Equal("spare", textbook.RootElement.GetProperty("featured")[0].GetProperty("need").GetString());
+        Assert.Equal("""["hidden-single","full-house"]""", textbook.RootElement.GetProperty("featured")[0].GetProperty("instead").GetRawText());
+    }
+
+    [Fact]
+    public async Task A_mistyped_grid_tells_where_the_error_is_likely()
+    {
+        var (code, output, _) = await Vet(["55" + Demo[2..]]);
+
+        Assert.Equal(1, code);
+        Assert.Contains("5 stands twice in row 1, in r1c1 and r1c2: change one of them.", output, StringComparison.Ordinal);
+        Assert.Contains("r1c1 4 for 5", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task One_grid_may_be_drawn_in_nine_lines()
+    {
+        var (code, output, _) = await Vet(Demo.Chunk(9).Select(row => new string(row)));
+
+        Assert.Equal(0, code);
+        Assert.StartsWith("One solution, 27 givens, ", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_featured_rule_that_is_not_on_the_ladder_is_refused()
+    {
+        var (code, _, error) = await Vet([Demo], "--feature", "xy-wing", "--stop-at", "naked-pair");
+
+        Assert.Equal(2, code);
+        Assert.Equal("This ladder has no rule called 'xy-wing': name one of ladder.json that is not cut off.", error.TrimEnd());
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private async Task<(int Code, string Output, string Error)> Vet(IEnumerable<string> lines, params string[] options)
+    {
+        await File.WriteAllLinesAsync(_folder.In("puzzles.txt"), lines, TestContext.Current.CancellationToken);
+        return await Cli.Run(["vet", _folder.In("puzzles.txt"), .. options]);
+    }
+}
