@@ -37,7 +37,7 @@ internal static class VetSentences
     {
         0 => "minimal",
         1 => $"not minimal: the one in {redundant.First} follows from the others",
-        _ => $"not minimal: any one of those in {List(redundant.Select(cell => cell.ToString()))} follows from the others",
+        _ => $"not minimal: each of those in {List(redundant.Select(cell => cell.ToString()))} follows from the others",
     };
 
     private static string Shape(Vetting vetting) => vetting.Symmetries.IsEmpty

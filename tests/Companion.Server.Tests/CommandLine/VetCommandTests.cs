@@ -16,7 +16,7 @@ public sealed class VetCommandTests : IDisposable
         var (code, output, _) = await Vet([Demo], "--feature", "xy-wing", "--feature", "x-wing", "--stop-at", "xyz-wing");
 
         Assert.Equal(0, code);
-        Assert.StartsWith("One solution, 27 givens, not minimal: any one of those in ", output, StringComparison.Ordinal);
+        Assert.StartsWith("One solution, 27 givens, not minimal: each of those in ", output, StringComparison.Ordinal);
         Assert.Contains("\nThe cells of the givens look the same turned upside down.\n", output, StringComparison.Ordinal);
         Assert.Contains("\nRules, hardest first: XY-wing (", output, StringComparison.Ordinal);
         Assert.Contains("\nXY-wing: needed. Without it and anything harder the ladder stops at ", output, StringComparison.Ordinal);
