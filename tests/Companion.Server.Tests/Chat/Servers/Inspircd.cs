@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Companion.Server.Tests.Running;
 
 namespace Companion.Server.Tests.Chat.Servers;
 
@@ -19,7 +20,7 @@ internal sealed class Inspircd : IrcServer
         var configuration = Folder.In("inspircd.conf");
         File.WriteAllText(configuration, $"""
             <path configdir="{Folder.Path}" datadir="{Folder.Path}" logdir="{Folder.Path}" runtimedir="{Folder.Path}"
-              moduledir="{IrcPackages.In("usr/lib/inspircd/modules")}">
+              moduledir="{DebianPackages.Irc.In("usr/lib/inspircd/modules")}">
             <server name="irc.example" description="A server for tests" network="Test" id="0AA">
             <admin name="admin" nick="admin" email="admin@irc.example">
             <bind address="127.0.0.1" port="{Port}" type="clients">
@@ -34,6 +35,6 @@ internal sealed class Inspircd : IrcServer
             <link name="services.example" ipaddr="127.0.0.1" port="{ServersPort}" allowmask="127.0.0.0/8" sendpass="link" recvpass="link">
             <uline server="services.example" silent="yes">
             """);
-        return IrcPackages.Start("inspircd", "--nofork", "--runasroot", $"--config={configuration}");
+        return DebianPackages.Irc.Start("inspircd", "--nofork", "--runasroot", $"--config={configuration}");
     }
 }

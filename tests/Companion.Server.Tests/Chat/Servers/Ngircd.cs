@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Net;
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
+using Companion.Server.Tests.Running;
 
 namespace Companion.Server.Tests.Chat.Servers;
 
@@ -43,7 +44,7 @@ internal sealed class Ngircd : IrcServer
             KeyFile = {Folder.In("key.pem")}
             Ports = {TlsPort}
             """);
-        return IrcPackages.Start("ngircd", "--nodaemon", "--config", configuration);
+        return DebianPackages.Irc.Start("ngircd", "--nodaemon", "--config", configuration);
     }
 
     private void WriteCertificate()

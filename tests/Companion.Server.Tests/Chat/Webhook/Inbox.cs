@@ -2,6 +2,7 @@ using System.Net;
 using System.Threading.Channels;
 using Companion.Server.Chat;
 using Companion.Server.Chat.Webhook;
+using Companion.Server.Tests.Running;
 
 namespace Companion.Server.Tests.Chat.Webhook;
 
@@ -16,7 +17,7 @@ internal sealed class Inbox : IAsyncDisposable
     public Inbox(string key)
     {
         _key = key;
-        Address = $"http://127.0.0.1:{Servers.FreePorts.Next()}/";
+        Address = $"http://127.0.0.1:{FreePorts.Next()}/";
         _door.Prefixes.Add(Address);
         _door.Start();
         _running = Run();

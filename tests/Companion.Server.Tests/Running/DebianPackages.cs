@@ -1,49 +1,57 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
-using Companion.Server.Tests.Running;
 
-namespace Companion.Server.Tests.Chat.Servers;
+namespace Companion.Server.Tests.Running;
 
 /// <summary>
-/// Where the IRC servers are: Debian's packages, fetched by apt and unpacked into a folder of the build output. Nothing is installed,
+/// Servers to test against: Debian's packages, fetched by apt and unpacked into a folder of the build output. Nothing is installed,
 /// so no service of theirs starts and no user is made. Where that fails, so do the tests, with the way out; nothing is skipped.
 /// </summary>
-internal static class IrcPackages
+internal sealed class DebianPackages
 {
     private const string Libraries = "usr/lib";
 
-    private static readonly Lazy<string> Folder = new(Unpack);
+    private static readonly string[] Programs = ["usr/sbin", "usr/bin"];
 
-    /// <summary>Starts one of the servers as a child process of ours.</summary>
-    public static Process Start(string name, params string[] arguments)
+    private readonly Lazy<string> _folder;
+    private readonly string _name;
+    private readonly string[] _packages;
+
+    private DebianPackages(string name, params string[] packages) =>
+        (_name, _packages, _folder) = (name, packages, new(Unpack));
+
+    /// <summary>The IRC servers.</summary>
+    public static DebianPackages Irc { get; } = new("irc-servers", "ngircd", "inspircd");
+
+    /// <summary>The Redis server; its program lies in the tools' package.</summary>
+    public static DebianPackages Redis { get; } = new("redis-server", "redis-server", "redis-tools");
+
+    /// <summary>Starts one of the programs as a child process of ours.</summary>
+    public Process Start(string name, params string[] arguments)
     {
         var start = new ProcessStartInfo(Program(name), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
-        var libraries = Directory.GetDirectories(Path.Combine(Folder.Value, Libraries), "*-linux-gnu");
+        var libraries = Directory.GetDirectories(In(Libraries), "*-linux-gnu");
         start.Environment["LD_LIBRARY_PATH"] = string.Join(':', libraries);
         var process = Process.Start(start)!;
-        // Read away, so that a full pipe never stops the server.
-        process.OutputDataReceived += (_, _) => { };
-        process.ErrorDataReceived += (_, _) => { };
-        process.BeginOutputReadLine();
-        process.BeginErrorReadLine();
+        ReadAway(process);
         return process;
     }
 
     /// <summary>A folder of an unpacked package.</summary>
-    public static string In(string path) => Path.Combine(Folder.Value, path);
+    public string In(string path) => Path.Combine(_folder.Value, path);
 
-    private static string Program(string name) => Path.Combine(Folder.Value, "usr", "sbin", name);
+    private string Program(string name) => Programs.Select(folder => Path.Combine(In(folder), name)).First(File.Exists);
 
-    private static string Unpack()
+    private string Unpack()
     {
-        var folder = Repository.In(".artifacts", "irc-servers");
+        var folder = Repository.In(".artifacts", _name);
         if (File.Exists(Path.Combine(folder, "complete")))
             return folder;
         Directory.CreateDirectory(Path.Combine(folder, "archives", "partial"));
         string[] fetch =
         [
             "install", "--download-only", "--reinstall", "--no-install-recommends", "--yes", "-qq",
-            "-o", $"Dir::Cache::archives={folder}/archives", "-o", "Debug::NoLocking=true", "ngircd", "inspircd",
+            "-o", $"Dir::Cache::archives={folder}/archives", "-o", "Debug::NoLocking=true", .. _packages,
         ];
         // The lists may be old or not there, and only root may renew them.
         if (!Run("apt-get", fetch) && !(Run("apt-get", "update", "-qq") && Run("apt-get", fetch)))
@@ -58,20 +66,26 @@ internal static class IrcPackages
         return folder;
     }
 
-    private static InvalidOperationException NotThere(string why) => new(
-        $"The chat's tests need the servers ngircd and inspircd, and {why}: on Debian run 'apt-get update' as root, then the tests again.");
+    private InvalidOperationException NotThere(string why) => new(
+        $"These tests need Debian's {string.Join(" and ", _packages)}, and {why}: on Debian run 'apt-get update' as root, then the tests again.");
 
-    private static bool Run(string program, params string[] arguments)
+    private bool Run(string program, params string[] arguments)
     {
         if (!RuntimeInformation.IsOSPlatform(OSPlatform.Linux))
             throw NotThere("this is not Linux");
         using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })
             ?? throw NotThere($"{program} did not start");
+        ReadAway(process);
+        process.WaitForExit();
+        return process.ExitCode == 0;
+    }
+
+    // So that a full pipe never stops it.
+    private static void ReadAway(Process process)
+    {
         process.OutputDataReceived += (_, _) => { };
         process.ErrorDataReceived += (_, _) => { };
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
-        process.WaitForExit();
-        return process.ExitCode == 0;
     }
 }

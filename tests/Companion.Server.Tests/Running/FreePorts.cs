@@ -1,7 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 
-namespace Companion.Server.Tests.Chat.Servers;
+namespace Companion.Server.Tests.Running;
 
 /// <summary>
 /// Ports for programs that cannot be told to take any that is free. They lie below those that systems give to outgoing connections
