@@ -2,13 +2,21 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Companion.Benchmarks;
 using Companion.Benchmarks.KeyToPaint;
+using Companion.Benchmarks.Load;
 
 // dotnet run -c Release --project tests/Companion.Benchmarks -- medians            our own table, in half a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
+// dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- explained          puzzles solved and explained a second, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
+if (args is ["crowd", ..])
+{
+    await CrowdProcess.RunAsync(args[1..]); // what -- load starts
+    return;
+}
+
 Console.WriteLine(Puzzles.Description);
 if (args is ["medians"])
     Medians.Print(Console.Out);
@@ -20,5 +28,7 @@ else if (args is ["costs"])
     Costs.Print(Console.Out);
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
+else if (args is ["load", ..])
+    await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..].Select(int.Parse) : [0, 500, 1_000, 2_000, 4_000]);
 else
     BenchmarkSwitcher.FromAssembly(typeof(Uniqueness).Assembly).Run(args, DefaultConfig.Instance.WithArtifactsPath(".artifacts/benchmarks"));

@@ -31,9 +31,11 @@ public sealed partial class CompanionProcess : IAsyncDisposable
 
     public Uri Stage => _links["stage"];
 
-    public static async Task<CompanionProcess> StartAsync()
+    public static async Task<CompanionProcess> StartAsync(string settings = "{}")
     {
-        var companion = new CompanionProcess(Directory.CreateTempSubdirectory("companion-").FullName, ownsFolder: true, FreePort());
+        var folder = Directory.CreateTempSubdirectory("companion-").FullName;
+        await File.WriteAllTextAsync(Path.Combine(folder, "companion.json"), settings);
+        var companion = new CompanionProcess(folder, ownsFolder: true, FreePort());
         await companion.ReadLinksAsync();
         return companion;
     }

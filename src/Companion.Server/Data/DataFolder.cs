@@ -4,6 +4,9 @@ namespace Companion.Server.Data;
 /// <param name="Path">Where it is.</param>
 public sealed record DataFolder(string Path)
 {
+    // The keys, an empty event log and the first lines of a log file take some 100 kB.
+    private const long LeastRoom = 1_000_000;
+
     /// <summary>The keys of access.</summary>
     public string Keys => In("keys.json");
 
@@ -52,9 +55,12 @@ public sealed record DataFolder(string Path)
     }
 
     /// <summary>Takes the folder for one program until what is returned is disposed; the system frees it when the program dies.</summary>
-    /// <exception cref="PlainException">Another companion has it.</exception>
+    /// <exception cref="PlainException">Another companion has it, or its disk is full.</exception>
     public IDisposable Take()
     {
+        // Entries are refused while the disk is full, but a start needs some files.
+        if (new DriveInfo(Path).AvailableFreeSpace < LeastRoom)
+            throw new PlainException($"The disk of {Path} is full: free some space, then start again.");
         try
         {
             return OwnerOnly.Open(In("lock"), FileMode.OpenOrCreate, FileShare.None);

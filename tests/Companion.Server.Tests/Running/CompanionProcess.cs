@@ -8,6 +8,9 @@ internal sealed class CompanionProcess : IAsyncDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
+    private static readonly string Program =
+        Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "companion.exe" : "companion");
+
     private readonly Process _process;
 
     private CompanionProcess(Process process, Uri address, string presenterKey) =>
@@ -17,10 +20,14 @@ internal sealed class CompanionProcess : IAsyncDisposable
 
     public string PresenterKey { get; }
 
+    public int ProcessId => _process.Id;
+
     /// <summary>Starts the server on a data folder and waits until it has printed its links.</summary>
-    public static async Task<CompanionProcess> Serve(string folder)
+    /// <param name="folder">The data folder.</param>
+    /// <param name="inside">A command line that runs the one after it in some surroundings; none as a rule.</param>
+    public static async Task<CompanionProcess> Serve(string folder, params string[] inside)
     {
-        var process = Begin("--port", "0", "--data", folder);
+        var process = Begin([.. inside, Program, "--port", "0", "--data", folder]);
         var printed = "";
         while (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Patience) is { } line)
         {
@@ -33,7 +40,34 @@ internal sealed class CompanionProcess : IAsyncDisposable
     }
 
     /// <summary>Runs the program to its end.</summary>
-    public static async Task<(int ExitCode, string Output, string Error)> Run(string? input, params string[] words)
+    public static Task<(int ExitCode, string Output, string Error)> Run(string? input, params string[] words) => RunAll(input, [Program, .. words]);
+
+    /// <summary>Runs the program to its end in some surroundings.</summary>
+    public static Task<(int ExitCode, string Output, string Error)> RunInside(string[] inside, params string[] words) =>
+        RunAll(null, [.. inside, Program, .. words]);
+
+    /// <summary>Ends the process at once, as a crash or a power switch would (SIGKILL on Unix).</summary>
+    public async Task Kill()
+    {
+        _process.Kill();
+        await _process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
+    }
+
+    /// <summary>Waits until the process has ended by itself, and returns its exit code.</summary>
+    public async Task<int> Ends()
+    {
+        await _process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
+        return _process.ExitCode;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!_process.HasExited)
+            await Kill();
+        _process.Dispose();
+    }
+
+    private static async Task<(int ExitCode, string Output, string Error)> RunAll(string? input, string[] words)
     {
         using var process = Begin(words);
         var output = process.StandardOutput.ReadToEndAsync();
@@ -44,29 +78,11 @@ internal sealed class CompanionProcess : IAsyncDisposable
         return (process.ExitCode, await output, await error);
     }
 
-    /// <summary>Ends the process at once, as a crash or a power switch would (SIGKILL on Unix).</summary>
-    public async Task Kill()
+    private static Process Begin(string[] words) => Process.Start(new ProcessStartInfo(words[0], words[1..])
     {
-        _process.Kill();
-        await _process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        if (!_process.HasExited)
-            await Kill();
-        _process.Dispose();
-    }
-
-    private static Process Begin(params string[] words)
-    {
-        var program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "companion.exe" : "companion");
-        return Process.Start(new ProcessStartInfo(program, words)
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            WorkingDirectory = Path.GetTempPath(),
-        })!;
-    }
+        RedirectStandardInput = true,
+        RedirectStandardOutput = true,
+        RedirectStandardError = true,
+        WorkingDirectory = Path.GetTempPath(),
+    })!;
 }
