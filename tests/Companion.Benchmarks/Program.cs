@@ -13,7 +13,7 @@ using Companion.Benchmarks.Load;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
 if (args is ["crowd", ..])
 {
-    await CrowdProcess.RunAsync(args[1..]); // what -- load starts
+    await CrowdProcess.RunAsync(args[1..], Console.In, Console.Out); // what -- load starts
     return;
 }
 

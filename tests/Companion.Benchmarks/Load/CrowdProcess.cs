@@ -13,29 +13,28 @@ internal static class CrowdProcess
 
     /// <summary>Runs until its input ends.</summary>
     /// <param name="words">The hub, how many viewers read promptly, slowly and never. The key comes as the first line of the input.</param>
-    public static async Task RunAsync(string[] words)
+    /// <param name="input">A second line asks for what was noted.</param>
+    /// <param name="output">Where it goes.</param>
+    public static async Task RunAsync(string[] words, TextReader input, TextWriter output)
     {
         var hub = new Uri(words[0]);
         var counts = words[1..].Select(word => int.Parse(word, CultureInfo.InvariantCulture)).ToArray();
-        var key = Console.ReadLine()!;
+        var key = (await input.ReadLineAsync())!;
         var arrivals = new ConcurrentBag<(long Sequence, long At)>();
         var readings = Enum.GetValues<Reading>().SelectMany(reading => Enumerable.Repeat(reading, counts[(int)reading]));
         var viewers = readings
-            .Select(reading => new RawViewer(
-                reading, (sequence, at) => _ = reading == Reading.Prompt ? Note(arrivals, sequence, at) : 0))
+            .Select(reading => new RawViewer(reading, (sequence, at) =>
+            {
+                if (reading == Reading.Prompt)
+                    arrivals.Add((sequence, at));
+            }))
             .ToList();
         foreach (var some in viewers.Chunk(AtOnce))
             await Task.WhenAll(some.Select(viewer => viewer.Connect(hub, key)));
-        Console.WriteLine("ready");
-        Console.ReadLine();
+        await output.WriteLineAsync("ready");
+        await input.ReadLineAsync();
         foreach (var (sequence, at) in arrivals.ToArray())
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{sequence} {at}"));
-        Console.WriteLine("end");
-    }
-
-    private static int Note(ConcurrentBag<(long Sequence, long At)> arrivals, long sequence, long at)
-    {
-        arrivals.Add((sequence, at));
-        return 0;
+            await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{sequence} {at}"));
+        await output.WriteLineAsync("end");
     }
 }

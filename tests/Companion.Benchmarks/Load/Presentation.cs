@@ -87,8 +87,6 @@ internal sealed class Presentation : IAsyncDisposable
             times[index] = Stopwatch.GetElapsedTime(entered[index].At, arrival).TotalMilliseconds;
         }
 
-        if (Environment.GetEnvironmentVariable("LOAD_DEBUG") is not null)
-            Console.Error.WriteLine(string.Join(' ', times.Select((t, i) => (t, i)).Where(x => x.t > 25).Select(x => $"{x.i}:{x.t:F0}")));
         Array.Sort(times);
         return times;
     }
