@@ -24,7 +24,7 @@ internal enum Reading
 
 /// <summary>
 /// A viewer's connection, as SignalR's JSON protocol has it over a WebSocket. It is much lighter than a client of the library, so that
-/// thousands fit beside the server on one machine, and it can read as badly as any.
+/// thousands fit beside the server on one machine, and it can read as badly as is wanted.
 /// </summary>
 internal sealed partial class RawViewer(Reading reading, Action<long, long> arrived) : IDisposable
 {
