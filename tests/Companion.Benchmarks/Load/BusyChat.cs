@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using Companion.Server.Tests.Chat.Servers;
 using Companion.Server.Tests.Running;
 
 namespace Companion.Benchmarks.Load;
@@ -34,23 +35,7 @@ internal sealed class BusyChat : IAsyncDisposable
     public async Task StartAsync()
     {
         var configuration = Path.Combine(_folder, "ngircd.conf");
-        await File.WriteAllTextAsync(configuration, $"""
-            [Global]
-            Name = irc.example
-            Info = A server for measurements
-            AdminEMail = admin@irc.example
-            Listen = 127.0.0.1
-            Ports = {Port}
-            MotdPhrase = Welcome
-            [Limits]
-            MaxConnections = 0
-            MaxConnectionsIP = 0
-            MaxPenaltyTime = 0
-            [Options]
-            DNS = no
-            Ident = no
-            PAM = no
-            """);
+        await File.WriteAllTextAsync(configuration, NgircdConfiguration.Text(Port));
         _server = DebianPackages.Irc.Start("ngircd", "--nodaemon", "--config", configuration);
         for (var talker = 0; talker < Talkers; talker++)
             _sockets.Add(await JoinAsync($"talk{talker}"));

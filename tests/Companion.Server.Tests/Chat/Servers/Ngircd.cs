@@ -22,28 +22,12 @@ internal sealed class Ngircd : IrcServer
     {
         WriteCertificate();
         var configuration = Folder.In("ngircd.conf");
-        File.WriteAllText(configuration, $"""
-            [Global]
-            Name = irc.example
-            Info = A server for tests
-            AdminEMail = admin@irc.example
-            Listen = 127.0.0.1
-            Ports = {Port}
-            MotdPhrase = Welcome
-            {(Password.Length > 0 ? $"Password = {Password}" : "")}
-            [Limits]
-            MaxConnections = 0
-            MaxConnectionsIP = 0
-            MaxPenaltyTime = 0
-            [Options]
-            DNS = no
-            Ident = no
-            PAM = no
+        File.WriteAllText(configuration, NgircdConfiguration.Text(Port, password: Password, sections: $"""
             [SSL]
             CertFile = {Certificate}
             KeyFile = {Folder.In("key.pem")}
             Ports = {TlsPort}
-            """);
+            """));
         return DebianPackages.Irc.Start("ngircd", "--nodaemon", "--config", configuration);
     }
 
