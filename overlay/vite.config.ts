@@ -18,7 +18,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
-      input: { presenter: here('presenter.html'), overlay: here('overlay.html'), stage: here('stage.html') },
+      input: ['presenter', 'overlay', 'stage', 'audience'].map((page) => here(`${page}.html`)),
     },
   },
   test: {

@@ -174,6 +174,9 @@ export interface AskLimits {
   quietOnAir: boolean;
 }
 
+/** Who may open the audience's page. */
+export type AudienceDoor = 'closed' | 'byLink' | 'open';
+
 /** How far viewers are behind the presenter, in seconds. */
 export interface Delay {
   /** What answers go by, 0 to 60. */
@@ -287,6 +290,7 @@ export interface DeskMethods {
   UseMeasuredDelay: () => Reply;
   ShowDelayCode: () => Reply;
   HideDelayCode: () => Reply;
+  SetAudienceDoor: (door: AudienceDoor) => Reply;
   EndShow: () => Reply;
   StopLadder: (rule: string | null) => Reply;
   SwitchFamily: (family: string, isOn: boolean) => Reply;

@@ -54,7 +54,7 @@ test('what is on air knows nothing of the desk', () => {
 });
 
 test('nothing is inline that the policy of the pages forbids', () => {
-  const pages = ['presenter.html', 'overlay.html', 'stage.html'].map((page) =>
+  const pages = ['presenter.html', 'overlay.html', 'stage.html', 'audience.html'].map((page) =>
     readFileSync(join(root, '..', page), 'utf8'),
   );
 

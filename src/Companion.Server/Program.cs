@@ -3,6 +3,7 @@ using Companion.Server.Chat;
 using Companion.Server.CommandLine;
 using Companion.Server.Data;
 using Companion.Server.Live;
+using Companion.Server.Live.Audience;
 using Companion.Server.Log;
 using Companion.Server.Pages;
 using Companion.Server.Settings;
@@ -33,6 +34,7 @@ internal static class Program
 
         var app = builder.Build();
         app.UseAccess();
+        app.UseAudience();
         app.MapAccess();
         app.MapLive();
         app.MapChat();

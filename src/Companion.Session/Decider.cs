@@ -1,5 +1,6 @@
 using Companion.Session.Air;
 using Companion.Session.Asks;
+using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.Cues;
 using Companion.Session.Entries;
@@ -38,6 +39,7 @@ public static class Decider
             UseMeasuredDelay use => AskRequests.UseMeasured(state, use, now),
             ShowDelayCode show => AskRequests.ShowCode(show, now),
             HideDelayCode => AskRequests.HideCode(state, now),
+            SetAudienceDoor set => DoorRequests.Set(state, set, now),
             CueText cue => CueRequests.Cue(state, cue, now),
             RewordCue reword => CueRequests.Reword(state, reword, now),
             RegradeCue regrade => CueRequests.Regrade(state, regrade, now),

@@ -39,6 +39,7 @@ public static class Evolver
             DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },
             DelayCodeShown shown => state with { Asks = state.Asks with { Code = shown.Code } },
             DelayCodeHidden => state with { Asks = state.Asks with { Code = null } },
+            AudienceDoorSet set => state with { Asks = state.Asks with { Door = set.Door } },
             DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
                 state with { Cues = CueEffects.Apply(state, happened) },
             ShowEnded => state with { Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 } },

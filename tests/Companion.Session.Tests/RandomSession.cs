@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
 using Companion.Session.State;
@@ -79,8 +80,9 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutSettings() => _random.Next(7) switch
+    private Command AboutSettings() => _random.Next(8) switch
     {
+        7 => new SetAudienceDoor((AudienceDoor)_random.Next(-1, 4)),
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),
         1 => new SetDelay(new(_random.Next(-5, 70), _random.Next(5), _random.Next(70))),
         2 => new ShowDelayCode(_random.Next(3) == 0 ? "no code!" : "kite"),

@@ -22,12 +22,15 @@ export class Door {
     return this.#held.isNew;
   }
 
-  /** Changes the key into a cookie or, without a key, asks whether the cookie of an earlier visit still opens the hub. */
+  /**
+   * Changes the key into a cookie. Without a key, or with one that was changed before, asks whether the hub opens: its cookie may be
+   * old, and a good key is no place for a viewer where all are taken.
+   */
   async knock(): Promise<Answer> {
-    const { key } = this.#held;
-    const answer = await this.#ask(key === null ? this.#probe() : this.#enter(key));
-    if (answer.kind === 'open') this.#held.isNew = false;
-    return answer;
+    const { key, isNew } = this.#held;
+    const entered = key === null ? null : await this.#ask(this.#enter(key));
+    if (entered?.kind === 'open') this.#held.isNew = false;
+    return entered && (isNew || entered.kind !== 'open') ? entered : this.#ask(this.#probe());
   }
 
   #enter(key: string): Promise<Response> {
@@ -47,8 +50,9 @@ export class Door {
     try {
       const response = await asked;
       const { status } = response;
-      if (status === 401 || status === 403)
-        return { kind: 'refused', sentence: (await sentenceOf(response)) || noKey };
+      const sentence = status >= 400 ? await sentenceOf(response) : '';
+      if (status === 401 || status === 403) return { kind: 'refused', sentence: sentence || noKey };
+      if (status === 503 && sentence !== '') return { kind: 'refused', sentence };
       return { kind: status === 429 || status >= 500 ? 'unreachable' : 'open' };
     } catch {
       return { kind: 'unreachable' };

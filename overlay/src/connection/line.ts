@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { waitBefore } from './backoff.ts';
+import { longestWait, waitBefore } from './backoff.ts';
 import type { Door } from './door.ts';
 
 export type LineState = 'connecting' | 'connected' | 'reconnecting' | 'refused';
@@ -35,12 +35,19 @@ export class Line {
   readonly #hub: Hub;
   readonly #door: Pick<Door, 'isShut' | 'knock'>;
   readonly #waiting: Waiting;
+  readonly #longestWait: number;
   #closed: () => void = () => {};
 
-  constructor(hub: Hub, door: Pick<Door, 'isShut' | 'knock'>, waiting: Waiting = realWaiting) {
+  constructor(
+    hub: Hub,
+    door: Pick<Door, 'isShut' | 'knock'>,
+    waiting: Waiting = realWaiting,
+    longest: number = longestWait,
+  ) {
     this.#hub = hub;
     this.#door = door;
     this.#waiting = waiting;
+    this.#longestWait = longest;
     hub.onclose(() => this.#closed());
   }
 
@@ -59,7 +66,7 @@ export class Line {
    */
   async keepOpen(ends: Ends): Promise<never> {
     for (let attempt = 0; ; attempt++) {
-      await this.#waiting.sleep(waitBefore(attempt, this.#waiting.random()));
+      await this.#waiting.sleep(waitBefore(attempt, this.#waiting.random(), this.#longestWait));
       const closed = new Promise<void>((resolve) => {
         this.#closed = resolve;
       });
@@ -99,7 +106,7 @@ export class Line {
   }
 }
 
-const realWaiting: Waiting = {
+export const realWaiting: Waiting = {
   sleep: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
   now: () => performance.now(),
   random: () => Math.random(),

@@ -21,3 +21,9 @@ export function cellNamed(name: CellName): number | null {
 }
 
 export const digits = [1, 2, 3, 4, 5, 6, 7, 8, 9] as const;
+
+/** The cell that lies so many rows and columns away, or the last one before the edge of the board. */
+export function neighbour(cell: number, down: number, right: number): number {
+  const inside = (at: number) => Math.min(8, Math.max(0, at));
+  return cellAt(inside(rowOf(cell) + down), inside(columnOf(cell) + right));
+}

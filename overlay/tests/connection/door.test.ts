@@ -71,3 +71,23 @@ test('a server that does not answer is no refusal', async () => {
     kind: 'unreachable',
   });
 });
+
+test('that as many are there as may be is said in the words of the server', async () => {
+  const { post } = answering(503, 'There is no room.');
+
+  expect(await new Door({ key: null, isNew: false }, '/hubs/audience', post).knock()).toEqual({
+    kind: 'refused',
+    sentence: 'There is no room.',
+  });
+});
+
+test('a key that was changed before is no longer the question: the hub itself is asked as well', async () => {
+  const { asked, post } = answering(200);
+  const door = new Door({ key: 'secret', isNew: false }, '/hubs/audience?viewer=a', post);
+
+  expect(await door.knock()).toEqual({ kind: 'open' });
+  expect(asked).toEqual([
+    'POST /enter {"key":"secret","hub":"/hubs/audience"}',
+    'POST /hubs/audience/negotiate?negotiateVersion=1&viewer=a',
+  ]);
+});

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { neighbour, only, type Selection, toggled, withCell } from '../../src/desk/model/selection.ts';
-import { cellNamed, nameOf } from '../../src/grid/cells.ts';
+import { only, type Selection, toggled, withCell } from '../../src/desk/model/selection.ts';
+import { cellNamed, nameOf, neighbour } from '../../src/grid/cells.ts';
 
 const cell = (name: string) => cellNamed(name) ?? -1;
 /** The cells in words, the cursor first. */

@@ -17,6 +17,8 @@ internal static class AskPhrases
         ["asks.nothing"] = NoSlot,
         ["asks.nothing-at"] = OfCell,
         ["asks.filled"] = ["cell", "prefix"],
+        ["asks.filled-on-page"] = OfCell,
+        ["asks.counted"] = NoSlot,
         ["asks.no-further"] = ["grade"],
         ["asks.all-given"] = NoSlot,
         ["asks.too-soon"] = ["seconds"],

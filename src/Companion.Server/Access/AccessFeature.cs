@@ -19,14 +19,13 @@ internal static class AccessFeature
         services.AddAuthorizationBuilder()
             .AddPolicy(Policies.Presenter, policy => policy.RequireRole(nameof(AccessRole.Presenter)))
             .AddPolicy(Policies.CoHost, policy => policy.RequireRole(nameof(AccessRole.CoHost)))
-            .AddPolicy(Policies.Overlay, policy => policy.RequireRole(nameof(AccessRole.Overlay)))
-            .AddPolicy(Policies.Viewer, policy => policy.RequireRole(nameof(AccessRole.Viewer)));
-        // A dozen page sources may start at once; nobody has a use for more.
+            .AddPolicy(Policies.Overlay, policy => policy.RequireRole(nameof(AccessRole.Overlay)));
+        // By address, so that no viewer keeps the presenter out. Viewers behind one proxy share one; others have a use for a dozen.
         return services.AddRateLimiter(limits => limits
-            .AddPolicy(Entrance.Path, _ => RateLimitPartition.GetTokenBucketLimiter(Entrance.Path, _ => new()
+            .AddPolicy(Entrance.Path, context => RateLimitPartition.GetTokenBucketLimiter(context.Connection.RemoteIpAddress, _ => new()
             {
-                TokenLimit = 30,
-                TokensPerPeriod = 5,
+                TokenLimit = 60,
+                TokensPerPeriod = 20,
                 ReplenishmentPeriod = TimeSpan.FromSeconds(1),
             }))
             .OnRejected = async (rejected, _) =>

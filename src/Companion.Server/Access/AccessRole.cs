@@ -12,6 +12,6 @@ public enum AccessRole
     /// <summary>Opens the overlay and the stage, which only show.</summary>
     Overlay,
 
-    /// <summary>Opens the audience's hub, which only shows.</summary>
+    /// <summary>Opens the audience's page where the presenter has it opened by its link.</summary>
     Viewer,
 }

@@ -11,7 +11,4 @@ internal static class Policies
 
     /// <summary>The overlay's.</summary>
     public const string Overlay = "overlay";
-
-    /// <summary>A viewer's.</summary>
-    public const string Viewer = "viewer";
 }

@@ -7,10 +7,8 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Live.Overlay;
 using Companion.Server.Live.Transport;
 using Companion.Server.Settings;
-using Companion.Server.Wire;
 using Companion.Session.Proving;
 using Companion.Session.Views;
-using Microsoft.AspNetCore.SignalR;
 
 namespace Companion.Server.Live;
 
@@ -28,40 +26,25 @@ internal static class LiveFeature
         services.AddSingleton(new Prover(ladder)).AddSingleton<LateProofs>().AddSingleton<CellQuestions>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
-        services.AddOutput<OverlayPump>().AddOutput<DeskPump>().AddOutput<AudiencePump>();
-        services.AddAsks(ladder);
-        services.AddSignalR(hub => hub.AddFilter<ReplacedKeyFilter>())
+        services.AddOutput<OverlayPump>().AddOutput<DeskPump>();
+        services.AddAsks(ladder).AddOwnAudience();
+        services.AddHubs()
             .AddHubOptions<DeskHub>(hub => hub.MaximumReceiveMessageSize = 16 * 1024) // a pasted grid with its credit, generously
-            .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024) // handshake and pings
-            .AddHubOptions<AudienceHub>(hub => hub.MaximumReceiveMessageSize = 1024)
-            .AddJsonProtocol(protocol => WireJson.Shape(protocol.PayloadSerializerOptions))
-            .AddMessagePackProtocol(protocol => protocol.SerializerOptions = WireMessagePack.Options);
-        return services.AddSingleton<ReplacedKeyFilter>();
+            .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024); // handshake and pings
+        return services;
     }
 
     /// <summary>Maps the hubs.</summary>
     /// <param name="app">The server.</param>
     public static void MapLive(this WebApplication app)
     {
+        app.MapAudience();
+
         // A key held down repeats some 30 times a second, at 60 bytes each.
         var writing = new TrafficLimit(BytesPerSecond: 16 * 1024, Burst: 64 * 1024);
-        app.MapHub<DeskHub>(HubPaths.Presenter, Policies.Presenter, writing, TimeSpan.FromSeconds(2));
-        app.MapHub<DeskHub>(HubPaths.Desk, Policies.CoHost, writing, TimeSpan.FromSeconds(2));
-        app.MapHub<OverlayHub>(HubPaths.Overlay, Policies.Overlay, new(BytesPerSecond: 256, Burst: 4096), TimeSpan.FromSeconds(1));
-        app.MapHub<AudienceHub>(HubPaths.Audience, Policies.Viewer, new(BytesPerSecond: 256, Burst: 4096), TimeSpan.FromSeconds(1));
-    }
-
-    private static void MapHub<THub>(
-        this WebApplication app, string path, string policy, TrafficLimit limit, TimeSpan stalled)
-        where THub : Hub
-    {
-        var clock = app.Services.GetRequiredService<TimeProvider>();
-        app.MapConnections(
-            path,
-            new() { Transports = Microsoft.AspNetCore.Http.Connections.HttpTransportType.WebSockets, TransportSendTimeout = stalled },
-            connections => connections
-                .Use(next => connection => limit.Apply(connection, next, clock))
-                .UseHub<THub>())
-            .RequireAuthorization(policy);
+        app.MapHub<DeskHub>(HubPaths.Presenter, writing, TimeSpan.FromSeconds(2)).RequireAuthorization(Policies.Presenter);
+        app.MapHub<DeskHub>(HubPaths.Desk, writing, TimeSpan.FromSeconds(2)).RequireAuthorization(Policies.CoHost);
+        app.MapHub<OverlayHub>(HubPaths.Overlay, new(BytesPerSecond: 256, Burst: 4096), TimeSpan.FromSeconds(1))
+            .RequireAuthorization(Policies.Overlay);
     }
 }

@@ -19,6 +19,7 @@ internal sealed record Page(string Path, string File, AccessRole Role, string Ti
         new("/desk", "presenter.html", AccessRole.CoHost, "Co-host", "the panel for a co-host"),
         new("/overlay", "overlay.html", AccessRole.Overlay, "Overlay", "page source for the broadcast software; ?scene=NAME for another scene"),
         new("/stage", "stage.html", AccessRole.Overlay, "Stage", "the whole board on air"),
+        new("/audience", "audience.html", AccessRole.Viewer, "Audience", "for viewers: the board as they see it, and hints"),
     ];
 
     /// <summary>Whether the pages are among the program's files.</summary>

@@ -32,6 +32,9 @@ internal sealed record ServerSettings
     /// <summary>How fast the presenter speaks, in words a minute, 110 to 180; 150 by default.</summary>
     public int WordsPerMinute { get; init; } = SpeakingRate.Usual;
 
+    /// <summary>The audience's page.</summary>
+    public AudienceSettings Audience { get; init; } = new();
+
     /// <summary>Pushes a second to the audience, 1 to 10; 5 by default.</summary>
     public int AudiencePushesPerSecond { get; init; } = 5;
 
@@ -64,6 +67,8 @@ internal sealed record ServerSettings
             yield return $"wordsPerMinute is {SpeakingRate.Slowest} to {SpeakingRate.Fastest} and not {WordsPerMinute}: change it.";
         if (AudiencePushesPerSecond is < 1 or > 10)
             yield return $"audiencePushesPerSecond is 1 to 10 and not {AudiencePushesPerSecond}: change it.";
+        foreach (var fault in Audience.Faults())
+            yield return fault;
         foreach (var fault in Chat.Faults())
             yield return fault;
         foreach (var fault in Asks.Faults())

@@ -1,4 +1,5 @@
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 
 namespace Companion.Session.Asks;
 
@@ -9,6 +10,9 @@ namespace Companion.Session.Asks;
 /// <param name="ShowsEnded">How many shows have ended: at the end of each, viewers are forgotten.</param>
 public sealed record AskRules(AskLimits? Limits, Delay? Delay, string? Code, int ShowsEnded)
 {
+    /// <summary>Who may open the audience's page, or null for what the settings say.</summary>
+    public AudienceDoor? Door { get; init; }
+
     /// <summary>All as the settings say, no code shown.</summary>
     public static AskRules AsSet { get; } = new(null, null, null, ShowsEnded: 0);
 }

@@ -14,8 +14,8 @@ public sealed record AskWhy(Cell Cell) : Ask;
 
 /// <summary>Has found a digit. It is counted, and no viewer is told whether it is right.</summary>
 /// <param name="Cell">The cell.</param>
-/// <param name="Digit">The digit.</param>
-public sealed record AskCall(Cell Cell, Digit Digit) : Ask;
+/// <param name="Digit">The digit; null for one who does not say which, and counts without being right or wrong.</param>
+public sealed record AskCall(Cell Cell, Digit? Digit) : Ask;
 
 /// <summary>Wants to know how many of each digit are still to be placed.</summary>
 public sealed record AskLeft : Ask;

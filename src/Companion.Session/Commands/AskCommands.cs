@@ -1,5 +1,6 @@
 using Companion.Session.Asks;
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 
 namespace Companion.Session.Commands;
 
@@ -24,3 +25,7 @@ public sealed record HideDelayCode : Command;
 
 /// <summary>The show is over: the companion forgets who asked and who called what.</summary>
 public sealed record EndShow : Command;
+
+/// <summary>Set who may open the audience's page.</summary>
+/// <param name="Door">Who.</param>
+public sealed record SetAudienceDoor(AudienceDoor Door) : Command;

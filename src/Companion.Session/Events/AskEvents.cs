@@ -1,5 +1,6 @@
 using Companion.Session.Asks;
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 
 namespace Companion.Session.Events;
 
@@ -25,3 +26,8 @@ public sealed record DelayCodeHidden(DateTimeOffset At) : Event(At);
 /// <summary>The show was over, and the viewers were forgotten.</summary>
 /// <param name="At">When.</param>
 public sealed record ShowEnded(DateTimeOffset At) : Event(At);
+
+/// <summary>The presenter set who may open the audience's page.</summary>
+/// <param name="At">When.</param>
+/// <param name="Door">Who.</param>
+public sealed record AudienceDoorSet(DateTimeOffset At, AudienceDoor Door) : Event(At);

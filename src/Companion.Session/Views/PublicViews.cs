@@ -3,7 +3,7 @@ using Companion.Session.State;
 
 namespace Companion.Session.Views;
 
-/// <summary>Makes the views of what is on air and of what viewers may know. None of them is told of a scan.</summary>
+/// <summary>Makes the views of what is on air. None of them is told of a scan.</summary>
 public static class PublicViews
 {
     /// <summary>The overlay of a scene.</summary>
@@ -24,14 +24,6 @@ public static class PublicViews
     {
         ArgumentNullException.ThrowIfNull(state);
         return new(state.Sequence, state.Grid.Credit, StageCells.Of(state.Grid), OnAir(state, voice), state.Asks.Code);
-    }
-
-    /// <summary>What any viewer may know without asking.</summary>
-    /// <param name="state">The state.</param>
-    public static ViewerView Viewer(SessionState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        return new(state.Sequence, state.Grid.Credit);
     }
 
     // The one hint of the grade on air: the three others are not handed on.

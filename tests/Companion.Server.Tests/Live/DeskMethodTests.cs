@@ -43,6 +43,7 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("UseMeasuredDelay", [], CoHosts.Never),
         ("ShowDelayCode", [], CoHosts.Never),
         ("HideDelayCode", [], CoHosts.Never),
+        ("SetAudienceDoor", ["open"], CoHosts.Never),
         ("EndShow", [], CoHosts.Never),
         ("StopLadder", ["xy-wing"], CoHosts.Never),
         ("SwitchFamily", ["uniqueness", false], CoHosts.Never),

@@ -97,19 +97,6 @@ public sealed class FollowTests
     }
 
     [Fact]
-    public async Task Viewers_are_told_which_puzzle_it_is()
-    {
-        await using var companion = await RunningCompanion.Start();
-        await using var presenter = await companion.OpenDesk();
-        await using var viewer = await companion.OpenAudience();
-
-        await presenter.Do("LoadPuzzle", Grids.EssayOne, "One", "P. Norvig's essay", "https://example.org/one");
-
-        var view = await viewer.Sees("Viewer", view => view.GetProperty("credit").GetProperty("title").GetString() == "One");
-        Assert.Equal(["sequence", "credit"], view.EnumerateObject().Select(member => member.Name));
-    }
-
-    [Fact]
     public async Task The_first_session_of_all_begins_with_the_demo()
     {
         await using var companion = await RunningCompanion.Start();

@@ -50,7 +50,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         [
             new("Overlay", [OverlayWire.Of(snapshot.State, "main", SomeSessions.Voice)]),
             new("Stage", [StageWire.Of(snapshot.State, SomeSessions.Voice)]),
-            new("Viewer", [PublicViews.Viewer(snapshot.State)]),
+            new("Board", [SomeSessions.AudienceAtOnce(snapshot.State)]),
         ];
         Assert.Equal(["json", "messagepack"], fixture.Companion.Protocols.Select(protocol => protocol.Name).Order());
         return [.. fixture.Companion.Protocols.SelectMany(protocol => pushes.SelectMany(push => protocol.GetMessageBytes(push).ToArray()))];

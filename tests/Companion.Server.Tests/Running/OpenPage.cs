@@ -22,7 +22,7 @@ internal sealed class OpenPage : IAsyncDisposable
     private OpenPage(HubConnection hub)
     {
         _hub = hub;
-        foreach (var name in new[] { "Desk", "Next", "Cues", "Ladder", "Viewers", "Why", "Overlay", "Stage", "Viewer" })
+        foreach (var name in new[] { "Desk", "Next", "Cues", "Ladder", "Viewers", "Why", "Overlay", "Stage", "Board" })
             hub.On<JsonElement>(name, view => Keep(name, view));
         hub.Closed += _ =>
         {
@@ -37,14 +37,15 @@ internal sealed class OpenPage : IAsyncDisposable
     public static Task<OpenPage> Open(RunningCompanion companion, string hub, AccessRole role, bool speaksMessagePack = false) =>
         Open(companion.Address, hub, companion.Keys[role].Reveal(), speaksMessagePack);
 
-    public static async Task<OpenPage> Open(Uri address, string hub, string key, bool speaksMessagePack = false)
+    public static async Task<OpenPage> Open(Uri address, string hub, string? key, bool speaksMessagePack = false)
     {
         var builder = new HubConnectionBuilder().WithUrl(new Uri(address, hub), options =>
         {
             options.Transports = HttpTransportType.WebSockets;
             options.SkipNegotiation = true;
             options.Headers["Origin"] = address.GetLeftPart(UriPartial.Authority);
-            options.Headers["Authorization"] = $"Bearer {key}";
+            if (key is not null)
+                options.Headers["Authorization"] = $"Bearer {key}";
         });
         if (speaksMessagePack)
             builder.AddMessagePackProtocol(protocol => protocol.SerializerOptions = WireMessagePack.Options);
@@ -54,8 +55,11 @@ internal sealed class OpenPage : IAsyncDisposable
     }
 
     /// <summary>Asks for something; the answer is that of the server.</summary>
-    public Task<Reply> Ask(string method, params object?[] arguments) =>
-        _hub.InvokeCoreAsync<Reply>(method, arguments, TestContext.Current.CancellationToken).WaitAsync(Patience, TestContext.Current.CancellationToken);
+    public Task<Reply> Ask(string method, params object?[] arguments) => Ask<Reply>(method, arguments);
+
+    /// <summary>Asks for something that has an answer of its own type.</summary>
+    public Task<T> Ask<T>(string method, params object?[] arguments) =>
+        _hub.InvokeCoreAsync<T>(method, arguments, TestContext.Current.CancellationToken).WaitAsync(Patience, TestContext.Current.CancellationToken);
 
     /// <summary>Asks for something that is to be done.</summary>
     public async Task Do(string method, params object?[] arguments) => Assert.Null((await Ask(method, arguments)).Refusal);

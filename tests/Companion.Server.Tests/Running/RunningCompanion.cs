@@ -1,8 +1,11 @@
 using Companion.Server.Access;
 using Companion.Server.Data;
 using Companion.Server.Live.Asks;
+using Companion.Server.Live.Audience;
+using Companion.Server.Live.Audience.Door;
 using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
+using Companion.Session.Audience;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.SignalR.Protocol;
 using Microsoft.Extensions.DependencyInjection;
@@ -31,6 +34,9 @@ internal sealed class RunningCompanion : IAsyncDisposable
 
     /// <summary>Where viewers' asks come in.</summary>
     public AskDesk Asks => _app.Services.GetRequiredService<AskDesk>();
+
+    /// <summary>Who is there of the audience.</summary>
+    public Crowd Crowd => _app.Services.GetRequiredService<Crowd>();
 
     /// <summary>What the hubs can speak.</summary>
     public IEnumerable<IHubProtocol> Protocols => _app.Services.GetServices<IHubProtocol>();
@@ -68,6 +74,21 @@ internal sealed class RunningCompanion : IAsyncDisposable
     /// <summary>A viewer's page, connected.</summary>
     public Task<OpenPage> OpenAudience(bool speaksMessagePack = false) =>
         OpenPage.Open(this, HubPaths.Audience, AccessRole.Viewer, speaksMessagePack);
+
+    /// <summary>A viewer's page that was opened without a key, connected.</summary>
+    public Task<OpenPage> OpenAudienceWithoutKey(string viewer = "") =>
+        OpenPage.Open(Address, $"{HubPaths.Audience}?viewer={viewer}", key: null);
+
+    /// <summary>Waits until the audience's page is open to these; null for those of the settings, as it is from the start.</summary>
+    public Task IsOpenTo(AudienceDoor? door) =>
+        Until(() => door is null || _app.Services.GetRequiredService<IAudienceBoards>().Current.Door == door);
+
+    /// <summary>Waits for something that comes about beside what was asked for.</summary>
+    public static async Task Until(Func<bool> isSo)
+    {
+        while (!isSo())
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+    }
 
     public async ValueTask DisposeAsync()
     {

@@ -4,6 +4,7 @@ using Companion.Engine.Rules;
 using Companion.Server.Live.Loop;
 using Companion.Server.Settings;
 using Companion.Session;
+using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.Proving;
 using Companion.Session.Scanning;
@@ -18,6 +19,14 @@ internal static class SomeSessions
     private static readonly string[] Puzzles = [Grids.EssayOne, Grids.Textbook, Grids.PrologManual, Demo.Load().Grid];
 
     public static Voice Voice { get; } = new(ShippedFiles.Wording(Engine.Rules.Ladder.Whole));
+
+    /// <summary>A state as viewers see it who are not behind.</summary>
+    public static AudienceView AudienceAtOnce(SessionState state)
+    {
+        var feed = new AudienceFeed(new() { DelaySeconds = 0 }, AudienceDoor.Open);
+        feed.Show(state, DateTimeOffset.UnixEpoch);
+        return feed.At(DateTimeOffset.UnixEpoch);
+    }
 
     /// <summary>The session after each step, scanned.</summary>
     public static IEnumerable<Snapshot> Snapshots(int seed, int steps)

@@ -9,6 +9,7 @@ using Companion.Server.Wire;
 using Companion.Session.Asks;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 using Companion.Session.State;
 using Companion.Session.Views;
 using MessagePack;
@@ -48,6 +49,9 @@ public sealed class WireShapeTests
         { typeof(CuesView), "CuesView" },
         { typeof(CallOutView), "CallOut" },
         { typeof(CuedDeduction), "CuedDeduction" },
+        { typeof(AudienceView), "AudienceView" },
+        { typeof(AudienceBoard), "AudienceBoard" },
+        { typeof(AudienceAnswer), "AudienceAnswer" },
     };
 
     [Theory]
@@ -69,7 +73,7 @@ public sealed class WireShapeTests
                 DeskWire.Of(snapshot, AccessRole.CoHost, SomeSessions.Voice),
                 OverlayWire.Of(snapshot.State, "main", SomeSessions.Voice),
                 StageWire.Of(snapshot.State, SomeSessions.Voice),
-                PublicViews.Viewer(snapshot.State),
+                SomeSessions.AudienceAtOnce(snapshot.State),
                 PanelViews.Next(snapshot.Scan!, SomeSessions.Voice),
                 CueViews.Of(snapshot.State, SomeSessions.Voice),
                 LadderView.Of(snapshot.State, Engine.Rules.Ladder.Whole, SomeSessions.Voice),

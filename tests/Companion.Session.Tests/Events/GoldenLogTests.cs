@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Session.Asks;
+using Companion.Session.Audience;
 using Companion.Session.Events;
 using Companion.Session.Events.Storage;
 using Companion.Session.Ladders;
@@ -48,7 +49,7 @@ public sealed class GoldenLogTests
         Assert.Equal("hidden-single", Assert.IsType<Attribution.Proved>(state.Attributions[0].Attribution).Hardest.Value);
         Assert.Equal(new Attribution.NotProved(new("naked-pair")), state.Attributions[1].Attribution);
         Assert.Equal("naked-single", Assert.IsType<Attribution.Proved>(state.Attributions[2].Attribution).AtOnce?.Rule.Value);
-        Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss", ShowsEnded: 1), state.Asks);
+        Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss", ShowsEnded: 1) { Door = AudienceDoor.ByLink }, state.Asks);
         Assert.Equal(new LadderCut(new("xy-wing"), new([new("fish", false), new("uniqueness", false)])), state.LadderCut);
     }
 

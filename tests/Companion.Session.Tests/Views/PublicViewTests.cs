@@ -61,8 +61,4 @@ public sealed class PublicViewTests
     public void The_overlay_of_a_scene_that_is_not_there_is_that_of_the_main_scene() => Assert.Equal(
         PublicViews.Overlay(_session.State, Scenes.Main, ShippedVoice.Voice),
         PublicViews.Overlay(_session.State, "far", ShippedVoice.Voice));
-
-    [Fact]
-    public void Viewers_may_know_whom_the_puzzle_is_owed_to() =>
-        Assert.Equal(new(1, new("Title", "Setter", "")), PublicViews.Viewer(_session.State));
 }

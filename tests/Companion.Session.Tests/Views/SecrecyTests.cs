@@ -3,16 +3,18 @@ using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Asks.Viewers;
+using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
 using Companion.Session.State;
+using Companion.Session.Tests.Audience;
 using Companion.Session.Views;
 
 namespace Companion.Session.Tests.Views;
 
 public sealed class SecrecyTests
 {
-    private static readonly Type[] PublicTypes = [typeof(OverlayView), typeof(StageView), typeof(ViewerView)];
+    private static readonly Type[] PublicTypes = [typeof(OverlayView), typeof(StageView), typeof(AudienceView)];
 
     private static readonly Type[] Secret =
     [
@@ -92,7 +94,7 @@ public sealed class SecrecyTests
         '\n',
         PlainJson.Of(PublicViews.Overlay(state, Scenes.Main, ShippedVoice.Voice)),
         PlainJson.Of(PublicViews.Stage(state, ShippedVoice.Voice)),
-        PlainJson.Of(PublicViews.Viewer(state)));
+        PlainJson.Of(AudienceShow.SeenAtOnce(state)));
 
     private static HashSet<Type> Reachable(IEnumerable<Type> from)
     {

@@ -1,3 +1,4 @@
+import { gradeNamed } from '../../grades.ts';
 import type { Cue, Grade } from '../../wire.ts';
 
 /** The grades with their names and the part of a cue that each of them says. */
@@ -7,10 +8,6 @@ export const grades: readonly { grade: Grade; name: string; words: keyof Cue['hi
   { grade: 3, name: 'Which', words: 'which' },
   { grade: 4, name: 'Why', words: 'why' },
 ];
-
-export function gradeNamed(grade: Grade): string {
-  return `${grade} ${grades[grade - 1]?.name.toLowerCase()}`;
-}
 
 /** What the key for the next grade would put on air, in words; null where it would do nothing. */
 export function nextWords(onAir: Cue | null, upcoming: Cue | null): string | null {

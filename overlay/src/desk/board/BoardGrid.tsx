@@ -1,9 +1,9 @@
 import { useRef } from 'preact/hooks';
+import { cellLabel } from '../../board/cellLabel.ts';
 import { cellAt, cellNamed } from '../../grid/cells.ts';
 import type { DeskView } from '../../wire.ts';
 import { useDesk } from '../context.ts';
 import { only, toggled, withCell } from '../model/selection.ts';
-import { cellLabel } from './cellLabel.ts';
 import { GridCell } from './GridCell.tsx';
 
 const nine = [0, 1, 2, 3, 4, 5, 6, 7, 8];
@@ -61,7 +61,7 @@ export function BoardGrid({ desk }: { desk: DeskView }) {
                 <GridCell
                   key={index}
                   index={index}
-                  label={cellLabel(index, cell, board.showsCandidates.value)}
+                  label={cellLabel(index, cell, board.showsCandidates.value ? cell.candidates : [])}
                   isChosen={chosen.has(index)}
                   isCursor={cursor === index}
                   isPointedAt={board.pointedAt.value.has(index)}

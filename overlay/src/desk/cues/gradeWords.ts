@@ -1,5 +1,5 @@
+import { gradeNamed } from '../../grades.ts';
 import type { CallOut } from '../../wire.ts';
-import { gradeNamed } from '../air/grades.ts';
 
 /** What a cue is about, in a few words: the rule and the grade, or that it is a talking point. */
 export function aboutWords({ deduction }: CallOut): string {

@@ -1,8 +1,8 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { cellNamed, nameOf } from '../../grid/cells.ts';
+import { cellNamed, nameOf, neighbour } from '../../grid/cells.ts';
 import type { CellName, DeskView } from '../../wire.ts';
 import type { Asking } from './asking.ts';
-import { neighbour, only, type Selection, withCell } from './selection.ts';
+import { only, type Selection, withCell } from './selection.ts';
 
 /** What a digit key writes. */
 export type Way = 'digit' | 'blockMark' | 'cellMark' | 'strike';

@@ -1,5 +1,3 @@
-import { cellAt, columnOf, rowOf } from '../../grid/cells.ts';
-
 /** The cells chosen on the board, and the cursor, which is always one of them. */
 export interface Selection {
   cursor: number;
@@ -19,10 +17,4 @@ export function toggled(selection: Selection, cell: number): Selection {
   const left = [...selection.cells].filter((other) => other !== cell);
   const cursor = left.at(-1);
   return cursor === undefined ? selection : { cursor, cells: new Set(left) };
-}
-
-/** The cell that lies so many rows and columns away, or the last one before the edge of the board. */
-export function neighbour(cell: number, down: number, right: number): number {
-  const inside = (at: number) => Math.min(8, Math.max(0, at));
-  return cellAt(inside(rowOf(cell) + down), inside(columnOf(cell) + right));
 }

@@ -1,5 +1,6 @@
+import { gradeNamed } from '../../grades.ts';
 import type { AskLimits } from '../../wire.ts';
-import { gradeNamed, grades } from '../air/grades.ts';
+import { grades } from '../air/grades.ts';
 import { useDesk } from '../context.ts';
 
 interface Props {

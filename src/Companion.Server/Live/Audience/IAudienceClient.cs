@@ -1,11 +1,11 @@
-using Companion.Session.Views;
+using Companion.Session.Audience;
 
 namespace Companion.Server.Live.Audience;
 
-/// <summary>What any viewer can be told without asking.</summary>
+/// <summary>What a viewer's page can be told without asking. Each is a whole view; a lost one is healed by the next.</summary>
 public interface IAudienceClient
 {
-    /// <summary>Which puzzle it is.</summary>
+    /// <summary>The board of some time ago, and how far viewers may ask.</summary>
     /// <param name="view">The view.</param>
-    Task Viewer(ViewerView view);
+    Task Board(AudienceView view);
 }

@@ -6,6 +6,7 @@ using Companion.Server.Live.Asks;
 using Companion.Server.Live.Loop;
 using Companion.Server.Wire;
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -90,6 +91,8 @@ internal sealed partial class DeskHub(
 
     public Task<Reply> HideDelayCode() => Ask(_ => new HideDelayCode());
 
+    public Task<Reply> SetAudienceDoor(string? door) => Ask(_ => new SetAudienceDoor(Door(door)));
+
     public Task<Reply> EndShow() => Ask(_ => new EndShow());
 
     public Task<Reply> Why(string? cell, int digit) => Task.FromResult(
@@ -100,6 +103,15 @@ internal sealed partial class DeskHub(
     private Task<Reply> Ask(Func<Snapshot, Command> read) => session.Ask(Caller, read);
 
     private static CellSet Cells(string?[]? names) => CellSet.Of([.. (names ?? []).Select(name => Cell.Parse(name ?? ""))]);
+
+    // The names by which they are sent to the pages.
+    private static AudienceDoor Door(string? name) => name switch
+    {
+        "closed" => AudienceDoor.Closed,
+        "byLink" => AudienceDoor.ByLink,
+        "open" => AudienceDoor.Open,
+        _ => throw new FormatException($"'{name}' says nobody who may open the audience's page: closed, byLink or open."),
+    };
 
     private static Digit Digit(int value) => value is >= 1 and <= Engine.Digit.Count
         ? Engine.Digit.Of(value)

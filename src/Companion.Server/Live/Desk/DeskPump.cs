@@ -14,7 +14,7 @@ namespace Companion.Server.Live.Desk;
 /// <summary>Pushes the session to the presenter's and the co-hosts' panels.</summary>
 internal sealed class DeskPump(
     IHubContext<DeskHub, IDeskClient> hub, Voice voice, Ladder ladder, TimeProvider clock, ILogger<DeskPump> log)
-    : HubPump(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log)
+    : ViewPump<Snapshot>(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log), IOutput
 {
     private ScanResult? _shown;
     private SessionState _cued = SessionState.Initial;

@@ -10,7 +10,7 @@ namespace Companion.Server.Live.Overlay;
 /// <summary>Pushes what is on air to the overlay of each scene and to the stage.</summary>
 internal sealed class OverlayPump(
     IHubContext<OverlayHub, IOverlayClient> hub, ScenesShown scenes, Voice voice, TimeProvider clock, ILogger<OverlayPump> log)
-    : HubPump(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log)
+    : ViewPump<Snapshot>(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log), IOutput
 {
     private SessionState? _shown;
 

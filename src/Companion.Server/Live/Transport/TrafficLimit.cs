@@ -15,31 +15,17 @@ internal sealed record TrafficLimit(int BytesPerSecond, int Burst)
     /// <param name="connection">The connection.</param>
     /// <param name="next">What comes after.</param>
     /// <param name="clock">The clock.</param>
-    public Task Apply(ConnectionContext connection, ConnectionDelegate next, TimeProvider clock)
+    /// <param name="shared">What it may send together with others, or null for no such limit.</param>
+    public Task Apply(ConnectionContext connection, ConnectionDelegate next, TimeProvider clock, TokenBucket? shared = null)
     {
-        var bucket = new Bucket(this, clock);
+        var own = new TokenBucket(BytesPerSecond, Burst, clock);
         var input = new CountedReader(connection.Transport.Input, bytes =>
         {
-            if (!bucket.Take(bytes))
+            if (!own.Take(bytes) || shared?.Take(bytes) == false)
                 connection.Abort(new ConnectionAbortedException("The connection sent more than it may."));
         });
         connection.Transport = new CountedPipe(input, connection.Transport.Output);
         return next(connection);
-    }
-
-    private sealed class Bucket(TrafficLimit limit, TimeProvider clock)
-    {
-        private double _left = limit.Burst;
-        private long _filledAt = clock.GetTimestamp();
-
-        public bool Take(long bytes)
-        {
-            var now = clock.GetTimestamp();
-            var filled = clock.GetElapsedTime(_filledAt, now).TotalSeconds * limit.BytesPerSecond;
-            _left = Math.Min(limit.Burst, _left + filled) - bytes;
-            _filledAt = now;
-            return _left >= 0;
-        }
     }
 
     private sealed record CountedPipe(PipeReader Input, PipeWriter Output) : IDuplexPipe;

@@ -25,6 +25,21 @@ public sealed class AnswerWords(Wording wording, string prefix)
         return [.. ChatLines.Of(whole), .. ExplanationOf(answered.Answer) is { } more ? ChatLines.Of(more) : []];
     }
 
+    /// <summary>
+    /// What an answer says on a page, where it is chosen with a button and not written: one paragraph, for all of a deduction a second
+    /// that explains its rule, none where nothing is said.
+    /// </summary>
+    public ImmutableArray<string> ParagraphsOf(Answer answer)
+    {
+        var text = answer switch
+        {
+            CellFilled filled => Say("filled-on-page", ("cell", filled.Cell.ToString())),
+            Counted => Say("counted"),
+            _ => TextOf(answer),
+        };
+        return [.. new[] { text, ExplanationOf(answer) }.OfType<string>()];
+    }
+
     /// <summary>What an answer says, without whom it is for; null for what is only counted.</summary>
     public string? TextOf(Answer answer) => answer switch
     {

@@ -12,7 +12,7 @@ public sealed class CallBook
     /// <summary>How many calls are kept; what comes beyond them is not counted.</summary>
     public const int Most = 20_000;
 
-    private readonly Dictionary<Cell, Dictionary<ViewerId, (Digit Digit, DateTimeOffset At)>> _calls = [];
+    private readonly Dictionary<Cell, Dictionary<ViewerId, (Digit? Digit, DateTimeOffset At)>> _calls = [];
     private readonly Dictionary<Cell, DateTimeOffset> _placed = [];
     private int _count;
     private int _loading;
@@ -48,8 +48,8 @@ public sealed class CallBook
             _calls.Add(call.Cell, ofCell = []);
         if (ofCell.TryGetValue(viewer, out var before))
         {
-            // To say the same again takes nothing away from having said it first.
-            if (before.Digit != call.Digit)
+            // To say the same again, or less, takes nothing away from having said it first.
+            if (call.Digit is not null && before.Digit != call.Digit)
                 ofCell[viewer] = (call.Digit, at);
         }
         else if (_count < Most)
@@ -72,9 +72,9 @@ public sealed class CallBook
         _count = 0;
     }
 
-    private CellCalls Of(Cell cell, List<(Digit Digit, DateTimeOffset At)> calls, Delay delay)
+    private CellCalls Of(Cell cell, List<(Digit? Digit, DateTimeOffset At)> calls, Delay delay)
     {
-        var right = calls.Where(call => _solution?.Holds(new(cell, call.Digit)) == true).Select(call => call.At).ToList();
+        var right = calls.Where(call => call.Digit is { } digit && _solution?.Holds(new(cell, digit)) == true).Select(call => call.At).ToList();
         if (right.Count == 0 || !_placed.TryGetValue(cell, out var placed))
             return new(cell, calls.Count, right.Count, null, null);
         var first = right.Min();

@@ -42,4 +42,13 @@ public sealed class DelayLine
 
         return null;
     }
+
+    /// <summary>When the first state was shown that could not be seen at a moment yet, or null where there is none.</summary>
+    public DateTimeOffset? After(DateTimeOffset moment)
+    {
+        DateTimeOffset? first = null;
+        for (var shown = _shown.Last; shown?.Value.At > moment; shown = shown.Previous)
+            first = shown.Value.At;
+        return first;
+    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Companion.Session.Asks;
 using Companion.Session.Asks.Delays;
+using Companion.Session.Audience;
 
 namespace Companion.Session.Events.Storage;
 
@@ -31,5 +32,22 @@ internal static class AskEventForms
             "delay-code-shown", (shown, body) => body["code"] = shown.Code, (at, body) => new(at, body.Text("code"))),
         EventForm.Of<DelayCodeHidden>("delay-code-hidden", at => new(at)),
         EventForm.Of<ShowEnded>("show-ended", at => new(at)),
+        EventForm.Of<AudienceDoorSet>(
+            "audience-door-set", (set, body) => body["door"] = NameOf(set.Door), (at, body) => new(at, DoorNamed(body.Text("door")))),
     ];
+
+    private static string NameOf(AudienceDoor door) => door switch
+    {
+        AudienceDoor.ByLink => "by-link",
+        AudienceDoor.Open => "open",
+        _ => "closed",
+    };
+
+    private static AudienceDoor DoorNamed(string name) => name switch
+    {
+        "closed" => AudienceDoor.Closed,
+        "by-link" => AudienceDoor.ByLink,
+        "open" => AudienceDoor.Open,
+        _ => throw new FormatException($"'{name}' says nobody who may open the audience's page."),
+    };
 }

@@ -1,0 +1,38 @@
+using Companion.Server.Access;
+using Companion.Server.Live.Audience.Door;
+using Companion.Server.Live.Transport;
+
+namespace Companion.Server.Live.Audience;
+
+/// <summary>The page for viewers.</summary>
+internal static class AudienceFeature
+{
+    /// <summary>
+    /// Adds the audience's hub, besides <see cref="Hubs.AddHubs"/>. Where its views come from and who answers is for the caller to add:
+    /// <see cref="IAudienceBoards"/> and <see cref="IAudienceAsks"/>.
+    /// </summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddAudience(this IServiceCollection services)
+    {
+        // The longest ask has some 60 bytes.
+        services.AddSignalR().AddHubOptions<AudienceHub>(hub => hub.MaximumReceiveMessageSize = 512);
+        return services.AddSingleton<Crowd>()
+            .AddSingleton<Guests>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<Guests>())
+            .AddHosted<AudiencePump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<AudiencePump>());
+    }
+
+    /// <summary>Adds the audience of this program's session.</summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddOwnAudience(this IServiceCollection services) => services.AddAudience()
+        .AddOutput<DelayedBoards>().AddSingleton<IAudienceBoards>(provider => provider.GetRequiredService<DelayedBoards>())
+        .AddSingleton<IAudienceAsks, DeskAsks>();
+
+    /// <summary>Puts the entrance before the hub. Who asks has been recognised by then.</summary>
+    /// <param name="app">The server.</param>
+    public static void UseAudience(this WebApplication app) => app.UseMiddleware<AudienceEntrance>();
+
+    /// <summary>Maps the hub.</summary>
+    /// <param name="app">The server.</param>
+    public static void MapAudience(this WebApplication app) =>
+        app.MapHub<AudienceHub>(HubPaths.Audience, new(BytesPerSecond: 256, Burst: 4096), stalled: TimeSpan.FromSeconds(1));
+}

@@ -1,0 +1,10 @@
+using Companion.Session.Audience;
+
+namespace Companion.Server.Live.Audience;
+
+/// <summary>Where the audience's views come from: the session of this program, or another one that it follows.</summary>
+internal interface IAudienceBoards
+{
+    /// <summary>The newest view.</summary>
+    AudienceView Current { get; }
+}
