@@ -45,7 +45,7 @@ internal static class Puzzles
     private static string[]? Lines(string fileName) => FindFile(fileName) is { } file ? File.ReadAllLines(file) : null;
 
     private static string[] Generate() =>
-        [.. Enumerable.Range(0, 2_000).Select(seed => Generator.Make((ulong)seed, new() { Symmetric = false }).Board.ToString())];
+        [.. Enumerable.Range(0, 2_000).Select(seed => Generator.Make((ulong)seed, new() { Symmetry = null }).Board.ToString())];
 
     // The nearest one on the way up from the program, which BenchmarkDotNet builds into a folder of its own.
     private static string? FindFile(string fileName)

@@ -33,7 +33,8 @@ public static class Generator
         return board.ToString();
     }
 
-    // One try for each cell is enough: a given that cannot go now cannot go later, when there are fewer.
+    // One try for each cell is enough: a given that cannot go now cannot go later, when there are fewer. With symmetry a cell is
+    // tried again with each that belongs to it, in vain.
     private static string TakeAway(string grid, Dice dice, GeneratorOptions options)
     {
         var givens = grid.ToCharArray();
@@ -42,18 +43,19 @@ public static class Generator
         {
             if (clues <= options.Clues)
                 break;
-            var partner = options.Symmetric ? Cell.Count - 1 - cell.Index : cell.Index;
             if (givens[cell.Index] == BoardText.Blank)
                 continue;
-            givens[cell.Index] = givens[partner] = BoardText.Blank;
+            var together = options.Symmetry?.Orbit(cell) ?? CellSet.Of(cell);
+            foreach (var one in together)
+                givens[one.Index] = BoardText.Blank;
             if (SolutionCounter.Count(givens) == 1)
             {
-                clues -= partner == cell.Index ? 1 : 2;
+                clues -= together.Count;
                 continue;
             }
 
-            givens[cell.Index] = grid[cell.Index];
-            givens[partner] = grid[partner];
+            foreach (var one in together)
+                givens[one.Index] = grid[one.Index];
         }
 
         return new(givens);

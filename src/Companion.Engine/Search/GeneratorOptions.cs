@@ -3,12 +3,14 @@ namespace Companion.Engine.Search;
 /// <summary>What kind of puzzle the generator makes.</summary>
 public sealed record GeneratorOptions
 {
-    /// <summary>Whether the cells of the givens look the same turned upside down. Default: yes.</summary>
-    public bool Symmetric { get; init; } = true;
+    /// <summary>
+    /// The turn or mirror under which the givens stay in the same cells. Default: turned upside down. Null: none is asked for.
+    /// </summary>
+    public GridSymmetry? Symmetry { get; init; } = GridSymmetry.HalfTurn;
 
     /// <summary>
     /// Givens are taken away until no more than this many are left. The puzzle has more where none can go. Default 0: until none
-    /// can go; without symmetry the puzzle is then minimal.
+    /// can go, or with symmetry no set of cells that belong together; without symmetry the puzzle is then minimal.
     /// </summary>
     public int Clues { get; init; }
 }

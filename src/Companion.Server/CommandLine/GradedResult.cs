@@ -4,6 +4,7 @@ using Companion.Engine;
 using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Server.Planning;
 using Route = Companion.Engine.Planning.Route;
 
 namespace Companion.Server.CommandLine;
@@ -43,7 +44,7 @@ internal sealed record GradedResult : CheckResult
         return new(counts, Words(grade, wording))
         {
             Hardest = grade.Hardest?.Rule.Id,
-            Grade = new(Word(grade), grade.Work, grade.Rounds, grade.Gates),
+            Grade = GradeFigures.Of(grade),
             Steps = withSteps ? [.. route.Rounds.SelectMany(round => StepsOf(round, wording))] : null,
         };
     }
@@ -55,17 +56,12 @@ internal sealed record GradedResult : CheckResult
     {
         var way = $"{grade.Rounds} {(grade.Rounds == 1 ? "round" : "rounds")}, {grade.Gates} with one way on";
         return grade.Work is { } work
-            ? $"; {Word(grade)}: work {work}, {(grade.Hardest is { } hardest ? $"up to {wording.NameOf(hardest.Rule.Id)}, " : "")}{way}"
-            : $"; {Word(grade)}: the ladder does not solve it, {way}";
+            ? $"; {GradeFigures.WordOf(grade)}: work {work}, {(grade.Hardest is { } hardest ? $"up to {wording.NameOf(hardest.Rule.Id)}, " : "")}{way}"
+            : $"; {GradeFigures.WordOf(grade)}: the ladder does not solve it, {way}";
     }
-
-    private static string Word(PuzzleGrade grade) => grade.Steepness.ToString().ToLowerInvariant();
 
     private static IEnumerable<SolvingStep> StepsOf(Round round, Wording wording) => round.Steps.Select(step => new SolvingStep(
         step.Rule, step.Places, step.Removes, wording.HintsFor(round.Board, step).Why.Words.Spoken));
-
-    /// <summary>The figures of a grade, see <see cref="PuzzleGrade"/>.</summary>
-    internal sealed record GradeFigures(string Word, int? Work, int Rounds, int Gates);
 
     /// <summary>One step of the way through a puzzle.</summary>
     internal sealed record SolvingStep(RuleId Rule, CandidateSet Places, CandidateSet Removes, string Text);

@@ -10,7 +10,7 @@ namespace Companion.Server.CommandLine;
 /// <summary>The options of a command that scans: which rules it looks with.</summary>
 internal sealed class LadderOptions
 {
-    private readonly Option<string> _stopAt = new("--stop-at")
+    private readonly Option<string> _stopAt = new("--stop-at", "--max")
     {
         Description = "The last rule of the ladder to look with; all of them where none is named.",
         HelpName = "rule",
@@ -42,6 +42,10 @@ internal sealed class LadderOptions
     /// <param name="asked">What was typed.</param>
     /// <exception cref="PlainException">The file cannot be used.</exception>
     public Ladder Whole(ParseResult asked) => LadderFile.Read(DataFolder.Find(Data(asked)));
+
+    /// <summary>Whether a last rule was named.</summary>
+    /// <param name="asked">What was typed.</param>
+    public bool IsCut(ParseResult asked) => asked.GetValue(_stopAt) is not null;
 
     /// <summary>What of the ladder is asked for.</summary>
     /// <param name="asked">What was typed.</param>

@@ -19,7 +19,7 @@ internal static class VetCommand
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object a puzzle: puzzle, solutions (0, 1, or 2 for more than one), clues, redundant (givens that follow "
-                + "from the others, each by itself), symmetries, grade (word, work, hardest, rounds, gates), rules (hardest first: rule, name, "
+                + "from the others, each by itself), symmetries, hardest, grade (word, work, rounds, gates), rules (hardest first: rule, name, "
                 + "cost, rounds), featured (rule, name, need: spare, needed, late or never, board, instead), corrections (cell, from, to), "
                 + "faults and sentences.",
         };

@@ -11,6 +11,7 @@ namespace Companion.Server.Planning;
 /// <param name="Clues">How many cells have a digit.</param>
 /// <param name="Redundant">Givens that follow from the others, each by itself; null unless there is exactly one solution.</param>
 /// <param name="Symmetries">The turns and mirrors under which the givens stay in the same cells.</param>
+/// <param name="Hardest">The hardest rule needed; null where none is, or the ladder does not lead to the solution.</param>
 /// <param name="Grade">How hard it is; null unless there is exactly one solution.</param>
 /// <param name="Rules">The rules needed, hardest first.</param>
 /// <param name="Featured">For each featured rule, in the order asked, whether it is needed.</param>
@@ -23,7 +24,8 @@ internal sealed record VetResult(
     int Clues,
     ImmutableArray<Cell>? Redundant,
     ImmutableArray<GridSymmetry> Symmetries,
-    VetResult.GradeFigures? Grade,
+    RuleId? Hardest,
+    GradeFigures? Grade,
     ImmutableArray<VetResult.RuleUse> Rules,
     ImmutableArray<VetResult.FeaturedRule> Featured,
     ImmutableArray<VetResult.Correction> Corrections,
@@ -39,9 +41,8 @@ internal sealed record VetResult(
         vetting.Givens.Count,
         vetting.Puzzle is null ? null : [.. vetting.Redundant],
         vetting.Symmetries,
-        vetting.Grade is { } grade
-            ? new(grade.Steepness.ToString().ToLowerInvariant(), grade.Work, grade.Hardest?.Rule.Id, grade.Rounds, grade.Gates)
-            : null,
+        vetting.Grade?.Hardest?.Rule.Id,
+        vetting.Grade is { } grade ? GradeFigures.Of(grade) : null,
         [.. RulesOf(vetting, wording)],
         [.. vetting.Needs.Select(need => FeaturedRule.Of(need, wording))],
         [.. vetting.Corrections.Select(Correction.Of)],
@@ -53,9 +54,6 @@ internal sealed record VetResult(
             ? []
             : route.Rungs.Select(rung => new RuleUse(
                 rung.Rule.Id, wording.NameOf(rung.Rule.Id), rung.Cost, route.Rounds.Count(round => round.Rung == rung)));
-
-    /// <summary>The figures of a grade, see <see cref="PuzzleGrade"/>.</summary>
-    internal sealed record GradeFigures(string Word, int? Work, RuleId? Hardest, int Rounds, int Gates);
 
     /// <summary>A rule on the way, with its cost and in how many rounds it is the easiest that finds anything.</summary>
     internal sealed record RuleUse(RuleId Rule, string Name, int Cost, int Rounds);

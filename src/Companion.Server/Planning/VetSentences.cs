@@ -59,7 +59,7 @@ internal static class VetSentences
     {
         var way = $"{Count(grade.Rounds, "round")}, {grade.Gates} with one way on";
         return grade.Work is { } work
-            ? $"It is {grade.Steepness.ToString().ToLowerInvariant()}: work {work}, {way}."
+            ? $"It is {GradeFigures.WordOf(grade)}: work {work}, {way}."
             : $"It is unclimbed: this ladder does not solve it and stops after {way}.";
     }
 

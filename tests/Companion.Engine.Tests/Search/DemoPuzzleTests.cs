@@ -20,7 +20,7 @@ public sealed class DemoPuzzleTests
     {
         var options = new GeneratorOptions
         {
-            Symmetric = Demo.GetProperty("symmetric").GetBoolean(),
+            Symmetry = Demo.GetProperty("symmetric").GetBoolean() ? GridSymmetry.HalfTurn : null,
             Clues = Demo.GetProperty("clues").GetInt32(),
         };
 

@@ -4,7 +4,9 @@ namespace Companion.Engine.Tests.Search;
 
 public sealed class GeneratorTests
 {
-    private static readonly GeneratorOptions Free = new() { Symmetric = false };
+    private static readonly GeneratorOptions Free = new() { Symmetry = null };
+
+    public static TheoryData<GridSymmetry> Symmetries => [.. GridSymmetries.All];
 
     public static TheoryData<ulong> Seeds => [.. Enumerable.Range(0, 30).Select(seed => (ulong)seed)];
 
@@ -35,18 +37,22 @@ public sealed class GeneratorTests
     {
         for (var seed = 100ul; seed < 120; seed++)
         {
-            var puzzle = Generator.Make(seed, new() { Symmetric = seed % 2 == 0 });
+            var puzzle = Generator.Make(seed, new() { Symmetry = seed % 2 == 0 ? GridSymmetry.HalfTurn : null });
             Assert.Equal([puzzle.Solution.ToString()], ConstraintSolver.Solutions(puzzle.Board, limit: 2));
         }
     }
 
     [Theory]
-    [MemberData(nameof(Seeds))]
-    public void Givens_are_symmetric_where_that_is_asked(ulong seed)
+    [MemberData(nameof(Symmetries))]
+    public void Givens_are_symmetric_where_that_is_asked_and_no_cells_that_belong_together_are_left_that_could_go(GridSymmetry symmetry)
     {
-        var givens = Generator.Make(seed, new() { Symmetric = true }).Board.Givens;
+        for (var seed = 0ul; seed < 8; seed++)
+        {
+            var puzzle = Generator.Make(seed, new() { Symmetry = symmetry });
 
-        Assert.Equal(givens, CellSet.Of([.. givens.Select(cell => Cell.Of(10 - cell.Row, 10 - cell.Column))]));
+            Assert.Contains(symmetry, GridSymmetries.Of(puzzle.Board.Givens));
+            Assert.All(puzzle.Board.Givens, cell => Assert.True(SolutionCounter.Count(Without(puzzle, symmetry.Orbit(cell))) > 1));
+        }
     }
 
     [Theory]
@@ -63,9 +69,12 @@ public sealed class GeneratorTests
     [InlineData(33, true)]
     public void It_stops_at_the_number_of_clues_asked(int clues, bool symmetric)
     {
-        var givens = Generator.Make(5, new() { Symmetric = symmetric, Clues = clues }).Board.Givens;
+        var givens = Generator.Make(5, new() { Symmetry = symmetric ? GridSymmetry.HalfTurn : null, Clues = clues }).Board.Givens;
 
         // A symmetric pair goes at once, so that the count may fall one short.
         Assert.InRange(givens.Count, symmetric ? clues - 1 : clues, clues);
     }
+
+    private static string Without(Puzzle puzzle, CellSet cells) => string.Concat(CellSet.All.Select(cell =>
+        cells.Contains(cell) || puzzle.Board.DigitAt(cell) is not { } digit ? "." : $"{digit}"));
 }

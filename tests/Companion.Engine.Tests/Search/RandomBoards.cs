@@ -14,7 +14,7 @@ internal static class RandomBoards
         var random = new Random(seed);
         for (var made = 0; made < count; made++)
         {
-            var puzzle = Generator.Make((ulong)random.NextInt64(), new() { Symmetric = random.Next(2) == 0, Clues = random.Next(20, 35) });
+            var puzzle = Generator.Make((ulong)random.NextInt64(), new() { Symmetry = random.Next(2) == 0 ? GridSymmetry.HalfTurn : null, Clues = random.Next(20, 35) });
             yield return (made % 4) switch
             {
                 0 => puzzle.Board,

@@ -31,9 +31,9 @@ public sealed class VetCommandTests : IDisposable
         using var textbook = JsonDocument.Parse(lines[1]);
 
         Assert.Equal(
-            ["puzzle", "solutions", "clues", "redundant", "symmetries", "grade", "rules", "featured", "corrections", "faults", "sentences"],
+            ["puzzle", "solutions", "clues", "redundant", "symmetries", "hardest", "grade", "rules", "featured", "corrections", "faults", "sentences"],
             demo.RootElement.EnumerateObject().Select(member => member.Name));
-        Assert.Equal("xy-wing", demo.RootElement.GetProperty("grade").GetProperty("hardest").GetString());
+        Assert.Equal("xy-wing", demo.RootElement.GetProperty("hardest").GetString());
         Assert.Equal("needed", demo.RootElement.GetProperty("featured")[0].GetProperty("need").GetString());
         Assert.Equal("spare", textbook.RootElement.GetProperty("featured")[0].GetProperty("need").GetString());
         Assert.Equal("""["hidden-single","full-house"]""", textbook.RootElement.GetProperty("featured")[0].GetProperty("instead").GetRawText());

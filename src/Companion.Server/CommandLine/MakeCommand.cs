@@ -1,0 +1,94 @@
+using System.CommandLine;
+using System.Security.Cryptography;
+using System.Text.Json;
+using Companion.Engine;
+using Companion.Engine.Planning;
+using Companion.Server.Settings;
+using Companion.Server.Wire;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion make</c>: puzzles of our own.</summary>
+internal static class MakeCommand
+{
+    private const string NoSymmetry = "none";
+
+    private static readonly string[] Symmetries = [NoSymmetry, .. GridSymmetries.All.Select(NameOf)];
+
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var featured = FeatureOption.Make("A rule that each puzzle must need; may be given several times.");
+        var symmetry = PlainOption.Of(
+            "--symmetry",
+            $"How the givens lie: {string.Join(", ", Symmetries)}; half-turn by default. With none the puzzles are minimal.",
+            name => Symmetries.FirstOrDefault(known => known == name),
+            $"one of {string.Join(", ", Symmetries)}");
+        var clues = PlainOption.Number("--clues", "Leave this many givens, where no more have to stay; as few as can be by default.", 17, 80);
+        var seed = new Option<ulong?>("--seed")
+        {
+            Description = "Any whole number from 0 on: the same makes the same puzzles again. One at random by default.",
+        };
+        var count = PlainOption.Number("--count", "How many; 1 by default.", 1, 1_000_000);
+        var json = new Option<bool>("--json")
+        {
+            Description = "One JSON object a puzzle: puzzle, solution, clues, seed (of this one alone), hardest and grade (word, work, rounds, gates).",
+        };
+        var options = new LadderOptions();
+        var command = new Command(
+            "make",
+            "Makes puzzles with one solution, a line each: the grid, and after tabs its givens, its grade and the hardest rule it needs. No "
+            + "rule of the last resort is needed unless --stop-at names one. Ctrl+C stops it.")
+        {
+            featured, symmetry, clues, seed, count, json,
+        };
+        options.AddTo(command);
+        command.SetAction((asked, cancel) =>
+        {
+            var whole = options.Whole(asked);
+            var ladder = options.IsCut(asked) ? options.Cut(asked, whole) : options.Cut(asked, whole).WithoutLastResorts();
+            var order = new Order(
+                ladder,
+                new() { Symmetry = SymmetryOf(asked.GetValue(symmetry) ?? NameOf(GridSymmetry.HalfTurn)), Clues = asked.GetValue(clues) ?? 0 },
+                FeatureOption.Read(asked.GetValue(featured)!, ladder));
+            var wording = ShippedFiles.Wording(whole);
+            return Task.FromResult(Run(
+                order,
+                asked.GetValue(seed) ?? BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))),
+                asked.GetValue(count) ?? 1,
+                made => asked.GetValue(json)
+                    ? JsonSerializer.Serialize(MadeResult.Of(made), WireJson.Options)
+                    : MadeResult.Of(made).Line(wording),
+                asked.InvocationConfiguration,
+                cancel));
+        });
+        return command;
+    }
+
+    private static int Run(
+        Order order, ulong seed, int count, Func<MadePuzzle, string> write, InvocationConfiguration streams, CancellationToken cancel)
+    {
+        var made = 0;
+        var progress = new TriesLine(streams.Error, () => made);
+        try
+        {
+            foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, progress, cancel).Take(count))
+            {
+                made++;
+                streams.Output.WriteLine(write(puzzle));
+            }
+
+            return ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            streams.Error.WriteLine($"Stopped; {made} of {count} were made.");
+            return ExitCode.BadPuzzle;
+        }
+    }
+
+    private static string NameOf(GridSymmetry symmetry) => JsonNamingPolicy.KebabCaseLower.ConvertName(symmetry.ToString());
+
+    private static GridSymmetry? SymmetryOf(string name) =>
+        name == NoSymmetry ? null : GridSymmetries.All.First(symmetry => NameOf(symmetry) == name);
+}

@@ -1,0 +1,68 @@
+using System.Text.Json;
+using Companion.Engine;
+using Companion.Server.Tests.Running;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class MakeCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    [Fact]
+    public async Task Puzzles_are_made_a_line_each_and_the_same_seed_makes_the_same()
+    {
+        var (code, output, error) = await Cli.Run("make", "--seed", "1", "--count", "3", "--feature", "xy-wing");
+        var lines = output.TrimEnd().Split('\n');
+
+        Assert.Equal((0, ""), (code, error));
+        Assert.Equal(3, lines.Length);
+        Assert.All(lines, line => Assert.Contains(GridSymmetry.HalfTurn, GridSymmetries.Of(Puzzle.Parse(line.Split('\t')[0]).Board.Givens)));
+        Assert.All(lines, line => Assert.Matches("^[1-9.]{81}\t[0-9]+ givens\t[a-z]+, work [0-9]+\t.+$", line));
+        Assert.Equal(output, (await Cli.Run("make", "--seed", "1", "--count", "3", "--feature", "xy-wing")).Output);
+    }
+
+    [Fact]
+    public async Task What_is_made_is_read_and_found_as_wanted_by_vet()
+    {
+        var (_, made, _) = await Cli.Run(
+            "make", "--seed", "2", "--count", "2", "--feature", "naked-pair", "--symmetry", "left-right", "--max", "xyz-wing");
+        await File.WriteAllTextAsync(_folder.In("made.txt"), made, TestContext.Current.CancellationToken);
+        var (code, output, _) = await Cli.Run("vet", _folder.In("made.txt"), "--json", "--feature", "naked-pair", "--stop-at", "xyz-wing");
+
+        Assert.Equal(0, code);
+        Assert.All(output.TrimEnd().Split('\n'), line =>
+        {
+            using var vetted = JsonDocument.Parse(line);
+            Assert.Equal("needed", vetted.RootElement.GetProperty("featured")[0].GetProperty("need").GetString());
+            Assert.Contains("leftRight", vetted.RootElement.GetProperty("symmetries").EnumerateArray().Select(name => name.GetString()));
+        });
+    }
+
+    [Fact]
+    public async Task Json_has_the_solution_the_seed_and_the_grade()
+    {
+        var (_, output, _) = await Cli.Run("make", "--seed", "3", "--json", "--symmetry", "none");
+        using var made = JsonDocument.Parse(output);
+
+        Assert.Equal(["puzzle", "solution", "clues", "seed", "hardest", "grade"], made.RootElement.EnumerateObject().Select(member => member.Name));
+        Assert.Equal(
+            made.RootElement.GetProperty("solution").GetString(), Puzzle.Parse(made.RootElement.GetProperty("puzzle").GetString()!).Solution.ToString());
+    }
+
+    [Theory]
+    [InlineData("--symmetry", "odd")]
+    [InlineData("--count", "0")]
+    [InlineData("--seed", "-1")]
+    [InlineData("--clues", "16")]
+    [InlineData("--feature", "magic")]
+    [InlineData("--max", "magic")]
+    public async Task What_cannot_be_made_is_refused_in_one_sentence(string option, string value)
+    {
+        var (code, output, error) = await Cli.Run("make", option, value);
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.Single(error.TrimEnd().Split('\n'));
+    }
+
+    public void Dispose() => _folder.Dispose();
+}
