@@ -65,6 +65,8 @@ public sealed class Ladder
         new AlmostLockedSetTriple(),
         new AlmostLockedSetBlossom(),
         new AlmostLockedSetChain(),
+        new CellForcingChain(),
+        new HouseForcingChain(),
         new ForcingNet(),
         new NestedForcingNet(),
     ]);
