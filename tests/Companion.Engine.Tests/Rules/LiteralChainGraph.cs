@@ -58,6 +58,27 @@ internal sealed class LiteralChainGraph
         .Select(first => LevelOf([first], node => _excluded[candidate].Contains(node) && _weak[first].Contains(node)))
         .Min();
 
+    /// <summary>The candidates that cannot stand beside this one.</summary>
+    public List<int> ExcludedBy(int candidate) => _excluded[candidate].FindAll(node => node < Candidates);
+
+    /// <summary>
+    /// What is false along chains where a candidate is supposed to be true, or false, with the fewest links to each; null where what
+    /// was supposed to be false turns out to be true.
+    /// </summary>
+    public Dictionary<int, int>? FalseWhere(int candidate, bool holds)
+    {
+        var (isFalse, isTrue) = (new Dictionary<int, int>(), new HashSet<int>());
+        List<int> level = holds ? _excluded[candidate] : [candidate];
+        for (var links = holds ? 1 : 0; level.Count > 0; links += 2)
+        {
+            level.ForEach(node => isFalse.TryAdd(node, links));
+            var next = level.SelectMany(node => _strong[node]).Where(isTrue.Add).ToList();
+            level = [.. next.SelectMany(node => _weak[node]).Distinct()];
+        }
+
+        return !holds && isTrue.Contains(candidate) ? null : isFalse;
+    }
+
     private List<int> Excluded(LiteralNode node, bool withinCells) =>
         [.. Enumerable.Range(0, _nodes.Count).Where(other => node.Excludes(_nodes[other], withinCells))];
 

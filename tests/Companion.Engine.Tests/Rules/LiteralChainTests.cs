@@ -18,7 +18,7 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
         "finned-x-wing",
     ];
 
-    public static TheoryData<string> Rules => [.. ChainRules.All.Where(rule => !ChainRules.BySets.Contains(rule)), "almost-locked-set-chain"];
+    public static TheoryData<string> Rules => [.. ChainRules.All.Except([.. ChainRules.BySets, .. ChainRules.Forcing]), "almost-locked-set-chain"];
 
     [Theory]
     [MemberData(nameof(Rules))]
