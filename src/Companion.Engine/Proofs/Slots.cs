@@ -46,6 +46,7 @@ internal static class Slots
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
         slots["chain"] = names.Chain(deduction.Links);
         slots["loop"] = new(deduction.IsLoop ? 1 : 2, _ => "");
+        slots["with-sets"] = new(pattern.Sets.IsEmpty ? 2 : 1, _ => "");
         slots["net"] = names.Net(deduction.Branches);
         if (pattern.In(Role.Floor) is [var floor, ..])
             slots["floor-digits"] = names.Digits(deduction.Digits - deduction.RestsOn[floor]);

@@ -13,17 +13,13 @@ namespace Companion.Engine.Rules;
 /// and where one of two is false the other is true, up to the conclusion. So whichever it holds, the conclusion holds too.
 /// </para>
 /// <code>
-/// -  . .  | . 29  . | . . .      r5c5 has three candidates. If it is 1, r5c1 is 9; if it
-/// .  . .  | . .   . | . . .      is 2, r1c5 is 9; if it is 3, r9c5 is 8, r9c3 is 7 and
-/// .  . .  | . .   . | . . .      r8c1 is 9. In any case 9 goes from -.
-/// --------+---------+------
-/// .  . .  | . .   . | . . .
-/// 19 . .  | . 123 . | . . .
-/// .  . .  | . .   . | . . .
-/// --------+---------+------
-/// .  . .  | . .   . | . . .
-/// 79 . .  | . .   . | . . .
-/// .  . 78 | . 38  . | . . .
+/// -  . . | . 29  . | . 39 .      r5c5 has three candidates, and row 2 two places for 3.
+/// .  . . | . 3   . | . 3  .      If r5c5 is 1, r5c1 is 9; if it is 2, r1c5 is 9; if it
+/// .  . . | . .   . | . .  .      is 3, r2c5 is not, so r2c8 is 3 and r1c8 is 9. In any
+/// -------+---------+-------      case 9 goes from -.
+/// .  . . | . .   . | . .  .
+/// 19 . . | . 123 . | . .  .
+/// .  . . | . .   . | . .  .
 /// </code>
 /// <para>
 /// All of them: every conclusion that follows from all candidates of a cell by chains of candidates, groups and almost locked sets

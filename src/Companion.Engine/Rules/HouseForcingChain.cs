@@ -13,15 +13,16 @@ namespace Companion.Engine.Rules;
 /// false, and where one of two is false the other is true, up to the conclusion. So wherever it stands, the conclusion holds.
 /// </para>
 /// <code>
-/// 5  . . | . 5  .  | . . 5       Row 1 has three places for 5. If it is in r1c1, r4c1 is
-/// .  . . | . .  .  | . . .       9; if in r1c5, r6c5 is 9; if in r1c9, r7c9 is 7 and
-/// .  . . | . .  .  | . . .       r7c6 is 9. In any case 9 goes from -.
-/// -------+---------+-------
+/// 5  . . | . 5  .  | . . 5      Row 1 has three places for 5, and row 8 two. If r1c1 is
+/// .  . . | . .  .  | . . .      5, r4c1 is 9; if r1c5 is 5, r6c5 is 9; if r1c9 is 5,
+/// .  . . | . .  .  | . . .      r8c9 is not, so r8c6 is 5 and r7c6 is 9. In any case 9
+/// -------+---------+------      goes from -.
 /// 59 . . | . .  -  | . . .
 /// .  . . | . .  .  | . . .
 /// .  . . | . 59 .  | . . .
-/// -------+---------+-------
-/// .  . . | . .  79 | . . 57
+/// -------+---------+------
+/// .  . . | . .  59 | . . .
+/// .  . . | . .  5  | . . 5
 /// </code>
 /// <para>
 /// All of them: every conclusion that follows from all places of a digit in a house by chains of candidates, groups and almost locked

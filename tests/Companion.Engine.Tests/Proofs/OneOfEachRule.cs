@@ -127,6 +127,18 @@ internal static class OneOfEachRule
             removes r3c3=5 r4c1=5 rests r1=5 r4c8=-567 r5c7=-79 r6c8=-67 r5c3=-59
             links r1c1=5 = r1c8=5 - r4c8=5 = r5c7=9 - r5c3=9 = r5c3=5
             """,
+        ["cell-forcing-chain"] = """
+            cell-forcing-chain 1239 start r5c5 chain r5c1 r1c5 r2c5 r2c8 r1c8 in r2 removes r1c1=9
+            rests r5c5=-123 r5c1=-19 r1c5=-29 r1c8=-39 r2=3
+            links r5c5=1 - r5c1=1 = r5c1=9 - r1c1=9, r5c5=2 - r1c5=2 = r1c5=9 - r1c1=9,
+                r5c5=3 - r2c5=3 = r2c8=3 - r1c8=3 = r1c8=9 - r1c1=9
+            """,
+        ["house-forcing-chain"] = """
+            house-forcing-chain 59 start r1c1 r1c5 r1c9 chain r4c1 r6c5 r8c6 r8c9 r7c6 in r1 r8 removes r4c6=9
+            rests r1=5 r4c1=-59 r6c5=-59 r7c6=-59 r8=5
+            links r1c1=5 - r4c1=5 = r4c1=9 - r4c6=9, r1c5=5 - r6c5=5 = r6c5=9 - r4c6=9,
+                r1c9=5 - r8c9=5 = r8c6=5 - r7c6=5 = r7c6=9 - r4c6=9
+            """,
         ["forcing-net"] = """
             forcing-net 123 start r1c1 chain r1c4 r7c2 r4c1 chainend r4c2 in r7 removes r1c1=1
             rests r1c4=-12 r7-c4=2 r4c1=-13 r4c2=-23

@@ -5,7 +5,10 @@ namespace Companion.Engine.Tests.Proofs;
 public class ProofCheckerTests
 {
     private static readonly string[] NameMore =
-        ["simple-colouring", "single-digit-chain", "almost-locked-set-blossom", "almost-locked-set-chain"];
+        [
+            "simple-colouring", "single-digit-chain", "almost-locked-set-blossom", "almost-locked-set-chain", "cell-forcing-chain",
+            "house-forcing-chain",
+        ];
 
     public static TheoryData<string> Rules => [.. OneOfEachRule.Drawn.Keys];
 
@@ -56,6 +59,8 @@ public class ProofCheckerTests
     [InlineData("almost-locked-set-pair", "r1c9=3")]
     [InlineData("almost-locked-set-triple", "r1c6=5")]
     [InlineData("almost-locked-set-blossom", "r1c1=9")]
+    [InlineData("cell-forcing-chain", "r1c1=9 r2c5=2")]
+    [InlineData("house-forcing-chain", "r4c6=9")]
     [InlineData("almost-locked-set-chain", "r2c3=5 r3c3=5 b4-r5-r6=5 r5c1=5 r6c1=5 r5c8=5 r5c9=5")]
     public void A_pattern_proves_all_that_it_removes_and_nothing_else(string rule, string removed)
     {
@@ -69,7 +74,7 @@ public class ProofCheckerTests
 
     // Every other link of a chain would do for one removed cell; but colouring paints along all of them.
     // And some house of a chain of one digit always crosses what the chain makes true, as the sets
-    // of a blossom or chain may.
+    // of a blossom or chain may; and what one of several chains comes by may be excluded by another's cells.
     [Theory]
     [MemberData(nameof(Rules))]
     public void No_absent_candidate_of_a_minimal_pattern_can_be_spared(string rule)
