@@ -108,7 +108,7 @@ public sealed class TwoSectorDisjointSubsets : IRule
     }
 
     // What keeps a digit to the line or to the block, and where all that goes sees it. A digit that is kept to both counts as kept
-    // to the block where it goes from that alone.
+    // to the one from which it goes, or else to the one for which fewer candidates must be gone that no placed digit takes out.
     private static CandidateSet RestsOn(
         CellSet cells, Part ofLine, Part ofBlock, DigitSet digits, in CandidateSet removes, Board board)
     {
@@ -116,7 +116,8 @@ public sealed class TwoSectorDisjointSubsets : IRule
         foreach (var digit in digits)
         {
             var isOfBlock = ofBlock.Digits.Contains(digit)
-                || (!ofLine.Digits.Contains(digit) && Sees(ofBlock.Cells, removes[digit]));
+                || (!ofLine.Digits.Contains(digit) && Sees(ofBlock.Cells, removes[digit])
+                    && (!Sees(ofLine.Cells, removes[digit]) || Open(ofLine.Cells, digit, board) <= Open(ofBlock.Cells, digit, board)));
             var needed = isOfBlock ? ofLine.Cells : ofBlock.Cells;
             foreach (var cell in cells - board[digit])
             {
@@ -128,6 +129,15 @@ public sealed class TwoSectorDisjointSubsets : IRule
         }
 
         return rests;
+    }
+
+    // How many of the cells no placed digit keeps this one from.
+    private static int Open(CellSet cells, Digit digit, Board board)
+    {
+        var open = 0;
+        foreach (var cell in cells)
+            open += cell.Houses.All(house => board.MissingFrom(house).Contains(digit)) ? 1 : 0;
+        return open;
     }
 
     private static bool Sees(CellSet cells, CellSet others) => cells.CommonPeers.ContainsAll(others);

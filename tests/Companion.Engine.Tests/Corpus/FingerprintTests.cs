@@ -11,7 +11,7 @@ namespace Companion.Engine.Tests.Corpus;
 /// </summary>
 public sealed class FingerprintTests
 {
-    private const ulong Golden = 0xD00C_E503_A6A7_4098;
+    private const ulong Golden = 0xF07B_71E7_D37B_AE36;
 
     [Fact]
     public void Fingerprint()

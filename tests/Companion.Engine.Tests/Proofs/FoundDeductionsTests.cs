@@ -79,18 +79,22 @@ public class FoundDeductionsTests
     [Fact]
     public void No_true_digit_is_ever_proven_to_go()
     {
-        var tried = 0;
+        var (tried, tooWide) = (0, 0);
         foreach (var (board, deduction) in Found(positions: 200, seed: 2))
         {
             foreach (var cell in deduction.PatternCells | deduction.Removes.Cells)
             {
                 var mutant = deduction.AlsoRemoving(new(cell, TruePositions.TrueDigit(cell)));
-                Assert.IsType<ProofVerdict.NotForced>(ProofChecker.Check(board, mutant));
+                var verdict = ProofChecker.Check(board, mutant);
+                if (verdict is not ProofVerdict.TooWide) // Of a forcing chain with many cells, now and then.
+                    Assert.IsType<ProofVerdict.NotForced>(verdict);
+                tooWide += verdict is ProofVerdict.TooWide ? 1 : 0;
                 tried++;
             }
         }
 
         Assert.InRange(tried, 5_000, int.MaxValue);
+        Assert.InRange(tooWide, 0, tried / 1_000);
     }
 
     [Fact]

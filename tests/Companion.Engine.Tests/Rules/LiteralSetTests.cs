@@ -42,7 +42,7 @@ public sealed class LiteralSetTests(ITestOutputHelper output)
     public void Whatever_goes_by_two_or_three_sets_goes_by_as_few_cells_as_any_have(string name, int sets)
     {
         var (compared, easier) = (0, 0);
-        foreach (var board in Boards(oneOf: 80))
+        foreach (var board in Boards(oneOf: 50))
         {
             var grid = new LiteralGrid(board);
             var graph = new LiteralSetGraph(grid);
@@ -96,7 +96,7 @@ public sealed class LiteralSetTests(ITestOutputHelper output)
     public void Whatever_goes_by_a_blossom_is_found_with_as_few_links_as_any_has()
     {
         var compared = 0;
-        foreach (var board in Boards(oneOf: 80))
+        foreach (var board in Boards(oneOf: 50))
         {
             var grid = new LiteralGrid(board);
             var graph = new LiteralSetGraph(grid);
