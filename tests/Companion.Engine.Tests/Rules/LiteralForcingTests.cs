@@ -3,7 +3,7 @@ using Companion.Engine.Rules;
 
 namespace Companion.Engine.Tests.Rules;
 
-/// <summary>Whatever follows from a cell or a house by chains is found, and nothing else, with as few links as any have.</summary>
+/// <summary>Whatever follows from a cell or a house by chains is found, and nothing else, with the fewest links there are.</summary>
 public sealed class LiteralForcingTests(ITestOutputHelper output)
 {
     [Fact]
