@@ -3,7 +3,10 @@ using System.Net.Sockets;
 using System.Net.WebSockets;
 using System.Text;
 using Companion.Server.Access;
+using Companion.Server.Live.Audience;
+using Companion.Server.Live.Audience.Door;
 using Companion.Server.Tests.Running;
+using Companion.Session.Audience;
 using Microsoft.AspNetCore.SignalR;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -37,6 +40,32 @@ public sealed class StalledPageTests
         await stage.Sees("Stage", sequence);
     }
 
+    [Fact(Timeout = 120_000)]
+    public async Task No_send_waits_for_a_viewer_who_reads_nothing_and_who_is_cut_off()
+    {
+        var goodbyes = new CountedGoodbyes();
+        await using var companion = await RunningCompanion.Start(
+            adjust: builder => builder.Services.Configure<HubOptions>(hub => hub.AddFilter(goodbyes)));
+        await using var viewer = await companion.OpenAudience();
+        using var stalled = await Stall(companion, HubPaths.Audience, AccessRole.Viewer);
+        var view = await Greeted(companion);
+        var all = companion.Services.GetRequiredService<IHubContext<AudienceHub, IAudienceClient>>().Clients.All;
+
+        // Long views, which soon fill the buffers on the way. If sends waited for the one, there would be a second's that are not over.
+        var board = new AudienceBoard("", "", new string('.', 20_000), "", "");
+        List<Task> notOver = [];
+        for (var sequence = view.Sequence + 1; goodbyes.Count < 1; sequence++)
+        {
+            TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
+            var seen = viewer.Told.Count;
+            notOver.Add(all.Board(view with { Sequence = sequence, Board = board }));
+            while (viewer.Told.Count == seen)
+                await Task.Yield();
+            notOver.RemoveAll(send => send.IsCompleted);
+            Assert.InRange(notOver.Count, 0, 20);
+        }
+    }
+
     // Connects as SignalR's JSON protocol has it, and never reads from then on.
     private static async Task<ClientWebSocket> Stall(RunningCompanion companion, string hub, AccessRole role)
     {
@@ -52,6 +81,15 @@ public sealed class StalledPageTests
             endOfMessage: true,
             TestContext.Current.CancellationToken);
         return socket;
+    }
+
+    // Both viewers are there, and nothing is on its way to them any more.
+    private static async Task<AudienceView> Greeted(RunningCompanion companion)
+    {
+        var crowd = companion.Services.GetRequiredService<Crowd>();
+        while (crowd.Present < 2)
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+        return companion.Services.GetRequiredService<IAudienceBoards>().Current;
     }
 
     private sealed class CountedGoodbyes : IHubFilter

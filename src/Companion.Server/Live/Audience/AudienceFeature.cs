@@ -16,7 +16,7 @@ internal static class AudienceFeature
     {
         // The longest ask has some 60 bytes.
         services.AddSignalR().AddHubOptions<AudienceHub>(hub => hub.MaximumReceiveMessageSize = 512);
-        return services.AddSingleton<Crowd>()
+        return services.AddSingleton<Crowd>().AddSingleton<Slices>()
             .AddSingleton<Guests>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<Guests>())
             .AddHosted<AudiencePump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<AudiencePump>());
     }
@@ -34,5 +34,5 @@ internal static class AudienceFeature
     /// <summary>Maps the hub.</summary>
     /// <param name="app">The server.</param>
     public static void MapAudience(this WebApplication app) =>
-        app.MapHub<AudienceHub>(HubPaths.Audience, new(BytesPerSecond: 256, Burst: 4096), stalled: TimeSpan.FromSeconds(1));
+        app.MapHub<AudienceHub>(HubPaths.Audience, new(BytesPerSecond: 256, Burst: 4096), stalled: TimeSpan.FromSeconds(1), waitsForNobody: true);
 }

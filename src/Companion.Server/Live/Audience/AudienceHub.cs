@@ -16,12 +16,14 @@ namespace Companion.Server.Live.Audience;
 /// <param name="boards">The board as viewers see it.</param>
 /// <param name="asks">Where asks are answered.</param>
 /// <param name="guests">Those who are connected.</param>
-internal sealed class AudienceHub(IAudienceBoards boards, IAudienceAsks asks, Guests guests) : Hub<IAudienceClient>
+/// <param name="slices">Those who are sent to together.</param>
+internal sealed class AudienceHub(IAudienceBoards boards, IAudienceAsks asks, Guests guests, Slices slices) : Hub<IAudienceClient>
 {
     /// <summary>Greets a viewer with the newest view, and with what comes while that is being sent.</summary>
     public override async Task OnConnectedAsync()
     {
         guests.Welcome(Context, boards);
+        await Groups.AddToGroupAsync(Context.ConnectionId, slices.Next());
         AudienceView shown;
         do
         {

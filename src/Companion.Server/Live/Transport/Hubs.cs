@@ -19,13 +19,21 @@ internal static class Hubs
     /// <param name="path">Where.</param>
     /// <param name="limit">What one connection may send, besides what its request shares with others.</param>
     /// <param name="stalled">After which time a connection is cut off that takes nothing.</param>
-    public static IEndpointConventionBuilder MapHub<THub>(this WebApplication app, string path, TrafficLimit limit, TimeSpan stalled)
+    /// <param name="waitsForNobody">
+    /// Whether a send is over at once, however slowly the connection takes it. What it is behind by waits for it in memory, until it is
+    /// cut off: a second's messages or two.
+    /// </param>
+    public static IEndpointConventionBuilder MapHub<THub>(
+        this WebApplication app, string path, TrafficLimit limit, TimeSpan stalled, bool waitsForNobody = false)
         where THub : Hub
     {
         var clock = app.Services.GetRequiredService<TimeProvider>();
+        var options = new HttpConnectionDispatcherOptions { Transports = HttpTransportType.WebSockets, TransportSendTimeout = stalled };
+        if (waitsForNobody)
+            options.TransportMaxBufferSize = 0; // without a bound
         return app.MapConnections(
             path,
-            new() { Transports = HttpTransportType.WebSockets, TransportSendTimeout = stalled },
+            options,
             connections => connections
                 .Use(next => connection => limit.Apply(connection, next, clock, connection.GetHttpContext()?.Features.Get<SharedTraffic>()?.Bytes))
                 .UseHub<THub>());

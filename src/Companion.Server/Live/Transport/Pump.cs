@@ -30,9 +30,9 @@ internal sealed class Pump<T>(Func<T, Task> send, PumpPace pace, TimeProvider cl
     {
         await foreach (var item in _newest.Reader.ReadAllAsync(stop))
         {
+            var pause = pace.Pause > TimeSpan.Zero ? Task.Delay(pace.Pause, clock, stop) : Task.CompletedTask;
             await Send(item, stop);
-            if (pace.Pause > TimeSpan.Zero)
-                await Task.Delay(pace.Pause, clock, stop);
+            await pause;
         }
     }
 
