@@ -13,6 +13,7 @@ internal static class Commands
         root.Add(WhyCommand.Make());
         root.Add(CheckCommand.Make());
         root.Add(VetCommand.Make());
+        root.Add(RouteCommand.Make());
         root.Add(MakeCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(KeysCommand.Make());
