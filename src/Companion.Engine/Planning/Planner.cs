@@ -77,7 +77,14 @@ internal sealed class Planner(
     private List<PlannedStep>? Pruned(List<WalkStep> steps)
     {
         var turns = features.Select(feature => steps.FindIndex(step => step.Rung.Rule.Id == feature.Rule)).ToHashSet();
-        var kept = Replay(steps, Pruning.Needed(steps, turns.Contains), turns) ?? Replay(steps, [.. Enumerable.Range(0, steps.Count)], turns);
+        var end = steps is [.., var final] ? final.Board.Apply(final.Deduction) : start;
+        var needed = Pruning.Needed(
+            start,
+            steps.ConvertAll(step => step.Deduction),
+            place => !steps[place].Deduction.Places.IsEmpty || turns.Contains(place),
+            Pruning.RestsOnNothing,
+            board => board.Candidates == end.Candidates);
+        var kept = Replay(steps, needed, turns) ?? Replay(steps, [.. Enumerable.Range(0, steps.Count)], turns);
         return kept is not null && kept.Count < steps.Count ? Pruned([.. Walked(kept)]) ?? kept : kept;
     }
 
@@ -112,12 +119,8 @@ internal sealed class Planner(
             .Where(found => found.Places == step.Deduction.Places && found.Removes.ContainsAll(gone)).ToList();
         return fitting.Find(found => found.PatternCells == step.Deduction.PatternCells)
             ?? fitting.FirstOrDefault()
-            ?? (Holds(board, step.Deduction) ? step.Deduction : null);
+            ?? (Pruning.IsProved(board, step.Deduction) ? step.Deduction : null);
     }
-
-    private static bool Holds(Board board, Deduction step) =>
-        board.Candidates.ContainsAll(step.Places)
-        && (step.AssumesOneSolution ? UniquenessChecker.Check(board, step) : ProofChecker.Check(board, step)).Holds;
 
     private int Ways(Board board, Rung its, Deduction taken)
     {

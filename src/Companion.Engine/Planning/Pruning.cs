@@ -6,41 +6,65 @@ namespace Companion.Engine.Planning;
 internal static class Pruning
 {
     /// <summary>
-    /// The steps that are needed: those that place a digit, the turns of featured rules, and those without which one of them would not
-    /// hold or the end would not be the same. From the last to the first: a step that is kept is not made needless by dropping one
-    /// before it.
+    /// The steps that are needed: those that must stay, and those without which one of them would not hold or the end would not be
+    /// reached. Tried from the last to the first, again and again until none can go.
     /// </summary>
-    /// <param name="steps">The steps of a walk.</param>
-    /// <param name="isTurn">Whether a step is the turn of a featured rule, by its place.</param>
-    /// <returns>Their places in the walk, in order.</returns>
-    internal static List<int> Needed(IReadOnlyList<WalkStep> steps, Predicate<int> isTurn)
+    /// <param name="start">The board before the first step.</param>
+    /// <param name="steps">Steps that are open one after the other.</param>
+    /// <param name="stays">Whether a step must stay, by its place.</param>
+    /// <param name="holds">Whether a step holds on a board.</param>
+    /// <param name="isReached">Whether a board is the wanted end.</param>
+    /// <returns>Their places, in order.</returns>
+    internal static List<int> Needed(
+        Board start, IReadOnlyList<Deduction> steps, Predicate<int> stays, Func<Board, Deduction, bool> holds, Predicate<Board> isReached)
     {
-        if (steps.Count == 0)
-            return [];
-        var end = steps[^1].Board.Apply(steps[^1].Deduction).Candidates;
         var kept = Enumerable.Range(0, steps.Count).ToList();
-        for (var index = kept.Count - 1; index >= 0; index--)
+        for (var count = int.MaxValue; kept.Count < count;)
         {
-            var place = kept[index];
-            if (!steps[place].Deduction.Places.IsEmpty || isTurn(place))
-                continue;
-            if (LeadOn(steps[place].Board, kept.Skip(index + 1).Select(later => steps[later].Deduction), end))
-                kept.RemoveAt(index);
+            count = kept.Count;
+            var boards = BoardsBefore(kept);
+            for (var index = count - 1; index >= 0; index--)
+            {
+                if (!stays(kept[index]) && LeadOn(boards[index], kept.Skip(index + 1).Select(later => steps[later])))
+                    kept.RemoveAt(index);
+            }
         }
 
         return kept;
-    }
 
-    // What a pattern rests on is all that must be absent: where more candidates stand elsewhere it holds as well.
-    private static bool LeadOn(Board board, IEnumerable<Deduction> steps, in CandidateSet end)
-    {
-        foreach (var step in steps)
+        List<Board> BoardsBefore(List<int> places)
         {
-            if (!board.Candidates.ContainsAll(step.Places) || !(board.Candidates & step.RestsOn).IsEmpty)
-                return false;
-            board = board.Apply(step);
+            var (boards, board) = (new List<Board>(places.Count), start);
+            foreach (var place in places)
+            {
+                boards.Add(board);
+                board = board.Apply(steps[place]);
+            }
+
+            return boards;
         }
 
-        return board.Candidates == end;
+        bool LeadOn(Board from, IEnumerable<Deduction> rest)
+        {
+            foreach (var step in rest)
+            {
+                if (!holds(from, step))
+                    return false;
+                from = from.Apply(step);
+            }
+
+            return isReached(from);
+        }
     }
+
+    /// <summary>
+    /// Whether nothing stands that a step rests on being gone. Enough where the same cells are filled as where it was found.
+    /// </summary>
+    internal static bool RestsOnNothing(Board board, Deduction step) =>
+        board.Candidates.ContainsAll(step.Places) && (board.Candidates & step.RestsOn).IsEmpty;
+
+    /// <summary>Whether a step is proved on a board.</summary>
+    internal static bool IsProved(Board board, Deduction step) =>
+        board.Candidates.ContainsAll(step.Places)
+        && (step.AssumesOneSolution ? UniquenessChecker.Check(board, step) : ProofChecker.Check(board, step)).Holds;
 }
