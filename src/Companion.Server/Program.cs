@@ -6,6 +6,7 @@ using Companion.Server.Live;
 using Companion.Server.Live.Audience;
 using Companion.Server.Log;
 using Companion.Server.Pages;
+using Companion.Server.Relay;
 using Companion.Server.Settings;
 
 namespace Companion.Server;
@@ -23,13 +24,12 @@ internal static class Program
     /// <exception cref="PlainException">A file that it needs cannot be used.</exception>
     public static WebApplication Build(DataFolder folder, ServerSettings settings, Action<WebApplicationBuilder>? adjust = null)
     {
-        var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory, WebRootPath = "wwwroot" });
-        builder.Services.AddSingleton(folder).AddSingleton(settings).AddSingleton(TimeProvider.System);
-        builder.AddListener(folder, settings);
-        builder.Services.AddLog();
-        builder.Services.AddAccess();
+        var builder = Begin(folder, settings);
+        builder.Services.AddEventLog();
+        builder.Services.AddAccess().AddKeys();
         builder.Services.AddLive(LadderFile.Read(folder));
         builder.Services.AddChat(folder, settings);
+        builder.Services.AddPublishing(folder, settings);
         adjust?.Invoke(builder);
 
         var app = builder.Build();
@@ -38,7 +38,20 @@ internal static class Program
         app.MapAccess();
         app.MapLive();
         app.MapChat();
-        app.MapPages();
+        app.MapPages(Page.All);
         return app;
+    }
+
+    /// <summary>What all servers of ours begin with: where they listen and where they report.</summary>
+    /// <param name="folder">The data.</param>
+    /// <param name="settings">The settings.</param>
+    /// <exception cref="PlainException">The certificate cannot be used.</exception>
+    public static WebApplicationBuilder Begin(DataFolder folder, ServerSettings settings)
+    {
+        var builder = WebApplication.CreateEmptyBuilder(new() { ContentRootPath = AppContext.BaseDirectory, WebRootPath = "wwwroot" });
+        builder.Services.AddSingleton(folder).AddSingleton(settings).AddSingleton(TimeProvider.System);
+        builder.AddListener(folder, settings);
+        builder.Services.AddLogFiles();
+        return builder;
     }
 }

@@ -8,11 +8,16 @@ namespace Companion.Server.Access;
 /// <summary>Who may see and do what.</summary>
 internal static class AccessFeature
 {
-    /// <summary>Adds keys, authentication, policies and the rate limit of the entrance.</summary>
+    /// <summary>Adds the keys of this program's data folder.</summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddKeys(this IServiceCollection services) => services
+        .AddSingleton<KeyFile>().AddSingleton<KeyRing>().AddSingleton<IKeys>(provider => provider.GetRequiredService<KeyRing>())
+        .AddHostedService<KeyWatch>();
+
+    /// <summary>Adds authentication, policies and the rate limit of the entrance. Which keys there are is for the caller to add.</summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddAccess(this IServiceCollection services)
     {
-        services.AddSingleton<KeyFile>().AddSingleton<KeyRing>().AddHostedService<KeyWatch>();
         // The core alone: AddAuthentication would bring data protection, which leaves key files of its own in the user's home.
         services.AddAuthenticationCore(authentication => authentication.DefaultScheme = KeyAuthentication.Name).AddWebEncoders();
         new AuthenticationBuilder(services).AddScheme<AuthenticationSchemeOptions, KeyAuthentication>(KeyAuthentication.Name, null);

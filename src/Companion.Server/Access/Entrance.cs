@@ -22,7 +22,7 @@ internal static class Entrance
     private static async Task Enter(HttpContext context)
     {
         var sent = await Read(context);
-        if (sent?.Key is not { } key || context.RequestServices.GetRequiredService<KeyRing>().Find(key) is not { } admission)
+        if (sent?.Key is not { } key || context.RequestServices.GetRequiredService<IKeys>().Find(key) is not { } admission)
         {
             await PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.UnknownKey);
             return;

@@ -43,6 +43,12 @@ public sealed class Key
     /// <summary>The 43 characters: for links, cookies and the keys file alone.</summary>
     public string Reveal() => Base64Url.EncodeToString(_bytes);
 
+    /// <summary>
+    /// SHA-256 of the 43 characters, in hexadecimal digits. It recognises the key, and from it nobody finds the key, which is random
+    /// throughout.
+    /// </summary>
+    public string Hash() => Convert.ToHexStringLower(SHA256.HashData(System.Text.Encoding.ASCII.GetBytes(Reveal())));
+
     /// <summary>Says that it is a key, not which.</summary>
     public override string ToString() => "(key)";
 }

@@ -8,7 +8,7 @@ namespace Companion.Server.Access;
 
 /// <summary>Knows a caller of a hub by the key in the cookie or, for programs, by <c>Authorization: Bearer</c>.</summary>
 internal sealed class KeyAuthentication(
-    KeyRing keys, IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory log, UrlEncoder encoder)
+    IKeys keys, IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory log, UrlEncoder encoder)
     : AuthenticationHandler<AuthenticationSchemeOptions>(options, log, encoder)
 {
     /// <summary>The scheme's name.</summary>

@@ -4,7 +4,7 @@ namespace Companion.Server.Access;
 
 /// <summary>The keys that open something at this moment.</summary>
 /// <param name="file">Where they are kept.</param>
-internal sealed class KeyRing(KeyFile file)
+internal sealed class KeyRing(KeyFile file) : IKeys
 {
     private ImmutableDictionary<AccessRole, Holder> _holders = file.Load().ToImmutableDictionary(
         pair => pair.Key, pair => new Holder(pair.Value));

@@ -23,8 +23,8 @@ internal sealed record ChatSecrets(Secret? Password, Secret? SharedSecret)
     public static ChatSecrets Read(DataFolder folder, ChatSettings settings, Func<string, string?>? environment = null)
     {
         var look = environment ?? Environment.GetEnvironmentVariable;
-        var password = Find(look("COMPANION_CHAT_PASSWORD"), folder.ChatPassword);
-        var shared = Find(look("COMPANION_CHAT_SECRET"), folder.ChatSecret);
+        var password = SecretFile.Find(look("COMPANION_CHAT_PASSWORD"), folder.ChatPassword);
+        var shared = SecretFile.Find(look("COMPANION_CHAT_SECRET"), folder.ChatSecret);
         if (shared?.Reveal().Length < LeastSharedSecret)
         {
             throw new PlainException(
@@ -34,23 +34,5 @@ internal sealed record ChatSecrets(Secret? Password, Secret? SharedSecret)
         if (password is not null && settings.Irc is { IsOn: true, Tls: false, IsLoopback: false })
             throw new PlainException("The chat's password goes over TLS only: set chat.irc.tls to true, or take the password away.");
         return new(password, shared);
-    }
-
-    private static Secret? Find(string? named, string file)
-    {
-        if (named is { Length: > 0 })
-            return new(named);
-        if (!File.Exists(file))
-            return null;
-        if (OwnerOnly.IsOpenToOthers(file))
-            throw new PlainException($"Other users of this machine can read {file}: close it to them ('chmod 600') and start again.");
-        try
-        {
-            return File.ReadAllText(file).Trim() is { Length: > 0 } text ? new(text) : null;
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            throw new PlainException($"The file {file} cannot be read: let its owner read it, or delete it.", failure);
-        }
     }
 }

@@ -17,6 +17,7 @@ internal static class Commands
         root.Add(MakeCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(KeysCommand.Make());
+        root.Add(AudienceCommand.Make());
         return root;
     }
 }

@@ -33,7 +33,7 @@ internal static class ServeCommand
         await using var app = Program.Build(folder, settings);
         await Start(app, settings);
 
-        var address = settings.Port == 0 ? Bound(app, Uri.UriSchemeHttp)! : $"http://localhost:{settings.Port}";
+        var address = Address(app, settings);
         var links = new PageLinks(settings, role => app.Services.GetRequiredService<KeyRing>()[role]);
         await output.WriteLineAsync($"The companion runs at {address} (Ctrl+C stops it).");
         await output.WriteLineAsync(links.Lines(address, Bound(app, Uri.UriSchemeHttps) is { } others ? new Uri(others).Port : 0));
@@ -45,10 +45,11 @@ internal static class ServeCommand
         return ExitCode.Fine;
     }
 
-    private static string? Bound(WebApplication app, string scheme) =>
-        app.Urls.FirstOrDefault(url => url.StartsWith(scheme + "://", StringComparison.Ordinal));
-
-    private static async Task Start(WebApplication app, ServerSettings settings)
+    /// <summary>Starts a server.</summary>
+    /// <param name="app">The server.</param>
+    /// <param name="settings">Its settings.</param>
+    /// <exception cref="PlainException">A port is taken, or this machine has no such address.</exception>
+    public static async Task Start(WebApplication app, ServerSettings settings)
     {
         try
         {
@@ -67,4 +68,13 @@ internal static class ServeCommand
             throw new PlainException($"This machine has no address {settings.Listen}: change listen in companion.json.", nowhere);
         }
     }
+
+    /// <summary>Where a running server is reached on this machine.</summary>
+    /// <param name="app">The server.</param>
+    /// <param name="settings">Its settings.</param>
+    public static string Address(WebApplication app, ServerSettings settings) =>
+        settings.Port == 0 ? Bound(app, Uri.UriSchemeHttp)! : $"http://localhost:{settings.Port}";
+
+    private static string? Bound(WebApplication app, string scheme) =>
+        app.Urls.FirstOrDefault(url => url.StartsWith(scheme + "://", StringComparison.Ordinal));
 }

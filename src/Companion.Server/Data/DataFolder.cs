@@ -7,6 +7,9 @@ public sealed record DataFolder(string Path)
     // The keys, an empty event log and the first lines of a log file take some 100 kB.
     private const long LeastRoom = 1_000_000;
 
+    /// <summary>The usual name of an audience server's folder, which may run beside the presenter's.</summary>
+    public const string UsualForAudience = "companion-audience";
+
     /// <summary>The keys of access.</summary>
     public string Keys => In("keys.json");
 
@@ -25,6 +28,9 @@ public sealed record DataFolder(string Path)
     /// <summary>The shared secret of the chat's HTTP way in, which may be absent.</summary>
     public string ChatSecret => In("chat-secret");
 
+    /// <summary>The password of the relay's Redis server, which may be absent.</summary>
+    public string RedisPassword => In("redis-password");
+
     /// <summary>The folder of the program's log files.</summary>
     public string Logs => In("logs");
 
@@ -33,15 +39,17 @@ public sealed record DataFolder(string Path)
 
     /// <summary>The folder, be it there or not; null where none is named and the user has no place for one.</summary>
     /// <param name="path">Where; null for the usual place, as in <see cref="Open"/>.</param>
-    public static DataFolder? Find(string? path) =>
-        (path ?? Usual()) is { } where ? new(System.IO.Path.GetFullPath(where)) : null;
+    /// <param name="usual">Its usual name.</param>
+    public static DataFolder? Find(string? path, string usual = "companion") =>
+        (path ?? Usual(usual)) is { } where ? new(System.IO.Path.GetFullPath(where)) : null;
 
     /// <summary>Opens the folder, which is made where it is not there.</summary>
-    /// <param name="path">Where; null for <c>companion</c> in the user's local application data folder.</param>
+    /// <param name="path">Where; null for the usual name in the user's local application data folder.</param>
+    /// <param name="usual">The usual name.</param>
     /// <exception cref="PlainException">It cannot be made.</exception>
-    public static DataFolder Open(string? path)
+    public static DataFolder Open(string? path, string usual = "companion")
     {
-        var folder = Find(path)
+        var folder = Find(path, usual)
             ?? throw new PlainException("This user has no folder for application data: name a folder with --data.");
         try
         {
@@ -76,10 +84,10 @@ public sealed record DataFolder(string Path)
         }
     }
 
-    private static string? Usual()
+    private static string? Usual(string name)
     {
         var local = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
-        return local.Length > 0 ? System.IO.Path.Combine(local, "companion") : null;
+        return local.Length > 0 ? System.IO.Path.Combine(local, name) : null;
     }
 
     private string In(string name) => System.IO.Path.Combine(Path, name);

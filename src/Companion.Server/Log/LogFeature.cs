@@ -7,11 +7,15 @@ namespace Companion.Server.Log;
 /// <summary>The event log, and the program's log files.</summary>
 internal static class LogFeature
 {
-    // The static logger is left alone: all servers of a process share it, and the first to stop closes it for all.
-    /// <summary>Adds both.</summary>
+    /// <summary>Adds the event log.</summary>
     /// <param name="services">Where to.</param>
-    public static IServiceCollection AddLog(this IServiceCollection services) => services
-        .AddSingleton<IEventLog>(provider => SqliteEventLog.Open(provider.GetRequiredService<DataFolder>()))
+    public static IServiceCollection AddEventLog(this IServiceCollection services) =>
+        services.AddSingleton<IEventLog>(provider => SqliteEventLog.Open(provider.GetRequiredService<DataFolder>()));
+
+    // The static logger is left alone: all servers of a process share it, and the first to stop closes it for all.
+    /// <summary>Adds the log files.</summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddLogFiles(this IServiceCollection services) => services
         .AddSerilog((provider, log) => Configure(log, provider.GetRequiredService<DataFolder>()), preserveStaticLogger: true);
 
     // No line for each request, and none with a query: links and cookies carry keys.

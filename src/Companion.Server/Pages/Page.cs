@@ -12,6 +12,10 @@ namespace Companion.Server.Pages;
 /// <param name="Purpose">What it is for.</param>
 internal sealed record Page(string Path, string File, AccessRole Role, string Title, string Purpose)
 {
+    /// <summary>The page for viewers.</summary>
+    public static Page Audience { get; } =
+        new("/audience", "audience.html", AccessRole.Viewer, "Audience", "for viewers: the board as they see it, and hints");
+
     /// <summary>All pages.</summary>
     public static ImmutableArray<Page> All { get; } =
     [
@@ -19,7 +23,7 @@ internal sealed record Page(string Path, string File, AccessRole Role, string Ti
         new("/desk", "presenter.html", AccessRole.CoHost, "Co-host", "the panel for a co-host"),
         new("/overlay", "overlay.html", AccessRole.Overlay, "Overlay", "page source for the broadcast software; ?scene=NAME for another scene"),
         new("/stage", "stage.html", AccessRole.Overlay, "Stage", "the whole board on air"),
-        new("/audience", "audience.html", AccessRole.Viewer, "Audience", "for viewers: the board as they see it, and hints"),
+        Audience,
     ];
 
     /// <summary>Whether the pages are among the program's files.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Companion.Server.Access;
 
 namespace Companion.Server.Pages;
@@ -7,7 +8,8 @@ internal static class PagesFeature
 {
     /// <summary>Serves the pages' files: those with a hash in their names may be kept for ever, all others never.</summary>
     /// <param name="app">The server.</param>
-    public static void MapPages(this WebApplication app)
+    /// <param name="pages">The pages. With several of them there is one at <c>/</c> that names them; one alone is shown there.</param>
+    public static void MapPages(this WebApplication app, params ImmutableArray<Page> pages)
     {
         app.UseStaticFiles(new StaticFileOptions
         {
@@ -17,8 +19,11 @@ internal static class PagesFeature
                     file.Context.Response.Headers.CacheControl = "public, max-age=31536000, immutable";
             },
         });
-        app.MapGet("/", () => Results.Content(Index.Html, "text/html; charset=utf-8"));
-        foreach (var page in Page.All)
+        if (pages is [var only])
+            app.MapGet("/", context => Send(context, only));
+        else
+            app.MapGet("/", () => Results.Content(Index.Html, "text/html; charset=utf-8"));
+        foreach (var page in pages)
             app.MapGet(page.Path, context => Send(context, page));
     }
 

@@ -38,6 +38,9 @@ internal sealed record ServerSettings
     /// <summary>Pushes a second to the audience, 1 to 10; 5 by default.</summary>
     public int AudiencePushesPerSecond { get; init; } = 5;
 
+    /// <summary>Where audience servers follow this one; nowhere by default.</summary>
+    public RelaySettings Relay { get; init; } = new();
+
     /// <summary>The chats; none by default.</summary>
     public ChatSettings Chat { get; init; } = new();
 
@@ -68,6 +71,8 @@ internal sealed record ServerSettings
         if (AudiencePushesPerSecond is < 1 or > 10)
             yield return $"audiencePushesPerSecond is 1 to 10 and not {AudiencePushesPerSecond}: change it.";
         foreach (var fault in Audience.Faults())
+            yield return fault;
+        foreach (var fault in Relay.Faults())
             yield return fault;
         foreach (var fault in Chat.Faults())
             yield return fault;

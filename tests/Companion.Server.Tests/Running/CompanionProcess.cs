@@ -18,6 +18,7 @@ internal sealed class CompanionProcess : IAsyncDisposable
 
     public Uri Address { get; }
 
+    /// <summary>The presenter's key; an audience server has none.</summary>
     public string PresenterKey { get; }
 
     public int ProcessId => _process.Id;
@@ -28,15 +29,18 @@ internal sealed class CompanionProcess : IAsyncDisposable
     public static async Task<CompanionProcess> Serve(string folder, params string[] inside)
     {
         var process = Begin([.. inside, Program, "--port", "0", "--data", folder]);
-        var printed = "";
-        while (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Patience) is { } line)
-        {
-            printed += line + "\n";
-            if (Regex.Match(line, @"(?<address>http://[^/]+)/presenter#k=(?<key>\S+)") is { Success: true } link)
-                return new(process, new(link.Groups["address"].Value), link.Groups["key"].Value);
-        }
+        var link = await Prints(process, @"(?<address>http://[^/]+)/presenter#k=(?<key>\S+)");
+        return new(process, new(link.Groups["address"].Value), link.Groups["key"].Value);
+    }
 
-        throw new InvalidOperationException($"The server did not start:\n{printed}{await process.StandardError.ReadToEndAsync()}");
+    /// <summary>Starts an audience server and waits until it has printed where its page is.</summary>
+    /// <param name="folder">Its data folder.</param>
+    /// <param name="upstream">The Redis server.</param>
+    public static async Task<CompanionProcess> Follow(string folder, string upstream)
+    {
+        var process = Begin([Program, "audience", "--upstream", upstream, "--port", "0", "--data", folder]);
+        var place = await Prints(process, "page is at (?<address>http://[^/]+)/audience");
+        return new(process, new(place.Groups["address"].Value), "");
     }
 
     /// <summary>Runs the program to its end.</summary>
@@ -65,6 +69,19 @@ internal sealed class CompanionProcess : IAsyncDisposable
         if (!_process.HasExited)
             await Kill();
         _process.Dispose();
+    }
+
+    private static async Task<Match> Prints(Process process, string wanted)
+    {
+        var printed = "";
+        while (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Patience) is { } line)
+        {
+            printed += line + "\n";
+            if (Regex.Match(line, wanted) is { Success: true } found)
+                return found;
+        }
+
+        throw new InvalidOperationException($"The server did not start:\n{printed}{await process.StandardError.ReadToEndAsync()}");
     }
 
     private static async Task<(int ExitCode, string Output, string Error)> RunAll(string? input, string[] words)

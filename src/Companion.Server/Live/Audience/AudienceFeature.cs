@@ -8,8 +8,8 @@ namespace Companion.Server.Live.Audience;
 internal static class AudienceFeature
 {
     /// <summary>
-    /// Adds the audience's hub, besides <see cref="Hubs.AddHubs"/>. Where its views come from and who answers is for the caller to add:
-    /// <see cref="IAudienceBoards"/> and <see cref="IAudienceAsks"/>.
+    /// Adds the audience's hub, besides <see cref="Hubs.AddHubs"/>. Where its views come from, how they reach the viewers and who answers
+    /// is for the caller to add: <see cref="IAudienceBoards"/>, a pump and <see cref="IAudienceAsks"/>.
     /// </summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddAudience(this IServiceCollection services)
@@ -17,13 +17,13 @@ internal static class AudienceFeature
         // The longest ask has some 60 bytes.
         services.AddSignalR().AddHubOptions<AudienceHub>(hub => hub.MaximumReceiveMessageSize = 512);
         return services.AddSingleton<Crowd>().AddSingleton<Slices>()
-            .AddSingleton<Guests>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<Guests>())
-            .AddHosted<AudiencePump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<AudiencePump>());
+            .AddSingleton<Guests>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<Guests>());
     }
 
     /// <summary>Adds the audience of this program's session.</summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddOwnAudience(this IServiceCollection services) => services.AddAudience()
+        .AddHosted<AudiencePump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<AudiencePump>())
         .AddOutput<DelayedBoards>().AddSingleton<IAudienceBoards>(provider => provider.GetRequiredService<DelayedBoards>())
         .AddSingleton<IAudienceAsks, DeskAsks>();
 

@@ -6,6 +6,12 @@ internal static class AudienceSentences
     /// <summary>Nobody may come in.</summary>
     public const string Closed = "The presenter has closed this page for now. It opens by itself when they open it.";
 
+    /// <summary>The presenter's server, which this one follows, is away.</summary>
+    public const string Away = "The presenter's server cannot be reached from here now. This page opens by itself when it is back.";
+
+    /// <summary>The presenter's server gave no answer.</summary>
+    public const string Unanswered = "The presenter's server did not answer: ask again.";
+
     /// <summary>Only who has the link may come in.</summary>
     public const string ByLink = "This page opens by its own link: use the one that the presenter gave out.";
 

@@ -7,4 +7,7 @@ internal interface IAudienceBoards
 {
     /// <summary>The newest view.</summary>
     AudienceView Current { get; }
+
+    /// <summary>Why nobody can be let in now, in one plain sentence; null as a rule.</summary>
+    string? Away => null;
 }

@@ -31,6 +31,8 @@ internal abstract partial class ViewPump<T> : BackgroundService
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => _pump.Run(stoppingToken);
 
+    /// <summary>Reports a failure.</summary>
+    /// <param name="failure">The failure.</param>
     [LoggerMessage(LogLevel.Error, "A push failed; the session goes on.")]
-    private partial void PushFailed(Exception failure);
+    protected partial void PushFailed(Exception failure);
 }

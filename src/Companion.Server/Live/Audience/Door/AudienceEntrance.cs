@@ -49,6 +49,7 @@ internal sealed class AudienceEntrance(RequestDelegate next, IAudienceBoards boa
 
     private (int Status, string Sentence)? Refusal(AccessRole? role) => boards.Current.Door switch
     {
+        _ when boards.Away is { } why => (StatusCodes.Status503ServiceUnavailable, why),
         _ when role is not (null or AccessRole.Viewer) => (StatusCodes.Status403Forbidden, Sentences.OtherKey),
         AudienceDoor.Open => null,
         AudienceDoor.ByLink => role is null ? (StatusCodes.Status401Unauthorized, AudienceSentences.ByLink) : null,

@@ -25,6 +25,13 @@ internal sealed class Guests : IAudienceOutput
     /// <param name="connection">The connection.</param>
     public void Forget(string connection) => _present.TryRemove(connection, out _);
 
+    /// <summary>Sends all away. Their pages come back as soon as they are let in, and are shown the whole view.</summary>
+    public void SendAllAway()
+    {
+        foreach (var guest in _present.Values)
+            guest.Abort();
+    }
+
     /// <summary>Whether somebody may ask something now.</summary>
     /// <param name="guest">Who.</param>
     public static bool MayAsk(HubCallerContext guest) => PlaceOf(guest)?.MayAsk() == true;
