@@ -11,6 +11,8 @@ namespace Companion.Server.Relay;
 /// </summary>
 internal sealed partial class RedisLink : BackgroundService
 {
+    private const int StepsToReport = 25;
+
     private static readonly TimeSpan Step = TimeSpan.FromMilliseconds(200);
 
     private readonly TaskCompletionSource<IConnectionMultiplexer> _connected = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -75,8 +77,12 @@ internal sealed partial class RedisLink : BackgroundService
         redis.ConnectionRestored += (_, back) => Back(back.ConnectionType);
         try
         {
-            while (!redis.IsConnected)
+            for (var step = 1; !redis.IsConnected; step++)
+            {
                 await Task.Delay(Step, _clock, stoppingToken);
+                if (step == StepsToReport)
+                    NotReached();
+            }
         }
         catch (OperationCanceledException)
         {
@@ -93,6 +99,9 @@ internal sealed partial class RedisLink : BackgroundService
         System.Net.IPEndPoint numbered => System.Net.IPAddress.IsLoopback(numbered.Address),
         _ => false,
     };
+
+    [LoggerMessage(LogLevel.Warning, "The Redis server cannot be reached or refuses the password: look at relay.redis. It is tried again; the session goes on.")]
+    private partial void NotReached();
 
     [LoggerMessage(LogLevel.Warning, "The Redis server is away ({Connection}, {Failure}); the session goes on.")]
     private partial void Lost(ConnectionType connection, ConnectionFailureType failure);
