@@ -4,7 +4,7 @@ using StackExchange.Redis;
 
 namespace Companion.Server.Relay.Publishing;
 
-/// <summary>Takes asks from the audience servers, has them answered as any other page's, and sends each answer back where it came from.</summary>
+/// <summary>Takes asks from the audience servers, has them answered like those of this server's page, and sends each answer back where it came from.</summary>
 /// <param name="asks">Where asks are answered, and dropped where there are too many.</param>
 /// <param name="link">The Redis server.</param>
 /// <param name="log">Where failures are reported.</param>
