@@ -13,6 +13,8 @@ namespace Companion.Server.CommandLine;
 /// <summary><c>companion route</c>: the run sheet of a puzzle.</summary>
 internal static class RouteCommand
 {
+    private const int MostPoints = 12;
+
     /// <summary>The command.</summary>
     public static Command Make()
     {
@@ -23,7 +25,7 @@ internal static class RouteCommand
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object: grid, isComplete, seconds, passages (title, first, last, at, seconds), steps (number, at, seconds, "
-                + "rule, name, places, removes, isGate, isFeatured, short, text) and featured (rule, name, step, others).",
+                + "rule, name, places, removes, isGate, isFeatured, short, text), featured (rule, name, step, others) and talkingPoints (step, oneIn, text; the rarest first).",
         };
         var options = new LadderOptions();
         var command = new Command(
@@ -46,7 +48,8 @@ internal static class RouteCommand
                 board => RunSheet.Of(
                     RunPlan.From(board, ladder, features, cancel: cancel),
                     wording,
-                    SpeakingRate.Of(asked.GetValue(words) ?? SpeakingRate.Usual)),
+                    SpeakingRate.Of(asked.GetValue(words) ?? SpeakingRate.Usual),
+                    ShippedFiles.Rarity()),
                 asked.GetValue(json),
                 asked.InvocationConfiguration));
         });
@@ -82,6 +85,11 @@ internal static class RouteCommand
                 ? $"{featured.Name}: step {step}{Others(featured)}."
                 : $"{featured.Name}: open nowhere on this route.");
         }
+
+        if (!sheet.TalkingPoints.IsEmpty)
+            output.WriteLine("Worth saying, the rarest first:");
+        foreach (var point in sheet.TalkingPoints.Take(MostPoints))
+            output.WriteLine($"{point.Step,12}  {point.Text}");
     }
 
     private static string Others(RunSheet.FeaturedLine featured) => featured.Others.IsEmpty

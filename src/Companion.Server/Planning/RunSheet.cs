@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Planning;
+using Companion.Engine.Planning.Talking;
 using Companion.Engine.Proofs;
 
 namespace Companion.Server.Planning;
@@ -12,19 +13,22 @@ namespace Companion.Server.Planning;
 /// <param name="Passages">The passages in order.</param>
 /// <param name="Steps">The steps in order.</param>
 /// <param name="Featured">Where each featured rule has its turn.</param>
+/// <param name="TalkingPoints">What is worth saying, the rarest first.</param>
 internal sealed record RunSheet(
     string Grid,
     bool IsComplete,
     double Seconds,
     ImmutableArray<RunSheet.PassageLine> Passages,
     ImmutableArray<RunSheet.StepLine> Steps,
-    ImmutableArray<RunSheet.FeaturedLine> Featured)
+    ImmutableArray<RunSheet.FeaturedLine> Featured,
+    ImmutableArray<RunSheet.PointLine> TalkingPoints)
 {
     /// <summary>The sheet of a route.</summary>
     /// <param name="plan">The route.</param>
     /// <param name="wording">The words.</param>
     /// <param name="rate">How fast the presenter speaks.</param>
-    public static RunSheet Of(RunPlan plan, Wording wording, SpeakingRate rate)
+    /// <param name="rarity">How often remarks are true.</param>
+    public static RunSheet Of(RunPlan plan, Wording wording, SpeakingRate rate, Rarity rarity)
     {
         var (steps, at) = (ImmutableArray.CreateBuilder<StepLine>(plan.Steps.Length), 0.0);
         foreach (var step in plan.Steps)
@@ -40,8 +44,16 @@ internal sealed record RunSheet(
             Math.Round(at, 1),
             [.. Passage.Of(plan.Steps).Select(passage => PassageLine.Of(passage, steps, wording))],
             steps.ToImmutable(),
-            [.. plan.Turns.Select(turn => FeaturedLine.Of(turn, wording))]);
+            [.. plan.Turns.Select(turn => FeaturedLine.Of(turn, wording))],
+            [.. rarity.Rank(Engine.Planning.Talking.TalkingPoints.Of(plan)).Select(point =>
+                new PointLine(point.Step + 1, rarity.OneIn(point), PointText.Of(point, plan, wording, rarity)))]);
     }
+
+    /// <summary>A talking point.</summary>
+    /// <param name="Step">The number of the step that it is about; null where it is about the whole route.</param>
+    /// <param name="OneIn">One in how many puzzles such a remark is true; null for what can be said of every route.</param>
+    /// <param name="Text">The remark.</param>
+    internal sealed record PointLine(int? Step, double? OneIn, string Text);
 
     /// <summary>A passage.</summary>
     /// <param name="Title">What it is about.</param>

@@ -1,3 +1,4 @@
+using Companion.Engine.Planning.Talking;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 
@@ -28,6 +29,21 @@ internal static class ShippedFiles
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or FormatException)
         {
             throw new PlainException($"The phrases in {path} cannot be used: {fault.Message}", fault);
+        }
+    }
+
+    /// <summary>How often talking points are true.</summary>
+    /// <exception cref="PlainException">The file is missing or was broken by a change.</exception>
+    public static Rarity Rarity()
+    {
+        var path = At("rarity.json");
+        try
+        {
+            return Companion.Engine.Planning.Talking.Rarity.Parse(File.ReadAllText(path));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or FormatException)
+        {
+            throw new PlainException($"The rarities in {path} cannot be used: {fault.Message}", fault);
         }
     }
 

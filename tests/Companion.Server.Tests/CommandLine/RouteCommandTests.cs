@@ -25,6 +25,7 @@ public sealed class RouteCommandTests
         Assert.Contains("  gate ", output, StringComparison.Ordinal);
         Assert.Contains("\nXY-wing: step ", output, StringComparison.Ordinal);
         Assert.Contains("  The grid is full.\n", output, StringComparison.Ordinal);
+        Assert.Matches("\nWorth saying, the rarest first:\n( +[0-9]* +[A-Z0-9][^\n]*\\.\n)+", output);
     }
 
     [Fact]
