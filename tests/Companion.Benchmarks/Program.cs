@@ -10,6 +10,7 @@ using Companion.Benchmarks.Load;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- explained          puzzles solved and explained a second, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
+// dotnet run -c Release --project tests/Companion.Benchmarks -- before-the-show    vetting, run sheets, forecasts, making, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- rarity             how often each talking point is true, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
 if (args is ["crowd", ..])
@@ -27,6 +28,8 @@ else if (args is ["coverage"])
     Coverage.Print(Console.Out);
 else if (args is ["costs"])
     Costs.Print(Console.Out);
+else if (args is ["before-the-show"])
+    BeforeTheShow.Print(Console.Out);
 else if (args is ["rarity"])
     Rarities.Print(Console.Out);
 else if (args is ["key-to-paint"])

@@ -28,18 +28,29 @@ public sealed record RuleNeed(RuleId Rule, Need Need, Board? Board, ImmutableArr
     public static RuleNeed Of(Board start, Ladder ladder, RuleId rule, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(ladder);
-        var easier = Route.From(start, ladder.Below(rule), cancel);
-        if (easier.IsComplete)
-            return new(rule, Need.Spare, null, easier.Rungs);
+        return Of(Route.From(start, ladder, cancel), rule, cancel);
+    }
 
+    /// <summary>Finds out whether a rule is needed on a puzzle whose route is known.</summary>
+    /// <param name="route">The route from the puzzle's start with the rule in question among the rules.</param>
+    /// <param name="rule">The rule in question.</param>
+    /// <param name="cancel">Stops within a round.</param>
+    /// <exception cref="ArgumentException">The rule is not on the ladder.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static RuleNeed Of(Route route, RuleId rule, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(route);
+        var ladder = route.Ladder;
         var others = ladder.Without(rule);
-        if (ladder[rule].IsOpenOn(easier.End, cancel))
-            return new(rule, Need.Needed, easier.End, RoundIt(easier.End, others, cancel));
-
-        var whole = Route.From(easier.End, ladder, cancel);
-        return whole.Rounds.FirstOrDefault(round => round.Rung.Rule.Id == rule) is { } late
+        // The route goes by easier rules until it meets the first round of one that is not.
+        var stop = route.Rounds.FirstOrDefault(round => round.Rung.Place >= ladder.RungOf(rule))?.Board ?? route.End;
+        if (stop.IsFull)
+            return new(rule, Need.Spare, null, route.Rungs);
+        if (ladder[rule].IsOpenOn(stop, cancel))
+            return new(rule, Need.Needed, stop, RoundIt(stop, others, cancel));
+        return route.Rounds.FirstOrDefault(round => round.Rung.Rule.Id == rule) is { } late
             ? new(rule, Need.Late, late.Board, RoundIt(late.Board, others, cancel))
-            : new(rule, Need.Never, null, whole.IsComplete ? [.. whole.Rungs.Union(easier.Rungs).OrderByDescending(rung => rung.Place)] : []);
+            : new(rule, Need.Never, null, route.IsComplete ? route.Rungs : []);
     }
 
     private static ImmutableArray<Rung> RoundIt(Board from, Ladder others, CancellationToken cancel) =>

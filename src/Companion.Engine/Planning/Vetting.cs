@@ -46,6 +46,7 @@ public sealed record Vetting(
         var reading = Puzzle.Read(draft);
         if (reading.Value is not { } puzzle)
             return Faulty(draft, reading.Faults, cancel);
+        var route = Route.From(puzzle.Board, ladder, cancel);
         return new(
             draft,
             [],
@@ -54,8 +55,8 @@ public sealed record Vetting(
             puzzle.Board.Givens,
             Minimality.RedundantGivens(puzzle),
             GridSymmetries.Of(puzzle.Board.Givens),
-            Route.From(puzzle.Board, ladder, cancel),
-            [.. featured.Select(rule => RuleNeed.Of(puzzle.Board, ladder, rule, cancel))],
+            route,
+            [.. featured.Select(rule => RuleNeed.Of(route, rule, cancel))],
             []);
     }
 
