@@ -209,6 +209,18 @@ export interface ViewersView {
   calls: CellCalls[];
 }
 
+/** Who may open the audience's page, and how many are there. */
+export interface DoorView {
+  sequence: number;
+  door: AudienceDoor;
+  present: number;
+  most: number;
+  /** Without a key: it may be seen by anybody. */
+  address: string;
+  /** Whether that is an address for other machines. */
+  isForOthers: boolean;
+}
+
 export interface OverlayView {
   sequence: number;
   frame: Frame;
@@ -242,6 +254,9 @@ export interface DeskPushes {
   Next: (view: NextView) => void;
   Cues: (view: CuesView) => void;
   Viewers: (view: ViewersView) => void;
+  Door: (view: DoorView) => void;
+  /** The link of the audience's page, which holds a key: to be copied and never shown. */
+  AudienceLink: (link: string) => void;
   Ladder: (view: LadderView) => void;
   Why: (view: WhyView) => void;
 }
@@ -291,6 +306,8 @@ export interface DeskMethods {
   ShowDelayCode: () => Reply;
   HideDelayCode: () => Reply;
   SetAudienceDoor: (door: AudienceDoor) => Reply;
+  /** The link is pushed to the page that asks. */
+  AudienceLink: () => Reply;
   EndShow: () => Reply;
   StopLadder: (rule: string | null) => Reply;
   SwitchFamily: (family: string, isOn: boolean) => Reply;

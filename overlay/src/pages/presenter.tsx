@@ -8,7 +8,7 @@ import { DeskPage } from '../desk/DeskPage.tsx';
 import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
-import type { CuesView, DeskView, NextView, ViewersView, WhyView } from '../wire.ts';
+import type { CuesView, DeskView, DoorView, NextView, ViewersView, WhyView } from '../wire.ts';
 import type { LadderView } from '../wireLadder.ts';
 
 /** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
@@ -25,6 +25,8 @@ views.on<DeskView>('Desk', (view) => model.takeDesk(view));
 views.on<NextView>('Next', (view) => model.takeNext(view));
 views.on<CuesView>('Cues', (view) => model.takeCues(view));
 views.on<ViewersView>('Viewers', (view) => model.takeViewers(view));
+views.on<DoorView>('Door', (view) => model.viewers.takeDoor(view));
+hub.on('AudienceLink', (link: string) => model.viewers.takeLink(link));
 views.on<LadderView>('Ladder', (view) => model.ladder.take(view));
 hub.on('Why', (view: WhyView) => model.why.take(view));
 void line.keepOpen({

@@ -2,6 +2,7 @@ using Companion.Engine.Rules;
 using Companion.Server.Access;
 using Companion.Server.Live.Asks;
 using Companion.Server.Live.Audience;
+using Companion.Server.Live.Audience.Door;
 using Companion.Server.Live.Desk;
 using Companion.Server.Live.Loop;
 using Companion.Server.Live.Overlay;
@@ -27,7 +28,8 @@ internal static class LiveFeature
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>();
-        services.AddAsks(ladder).AddOwnAudience();
+        services.AddAsks(ladder).AddOwnAudience().AddSingleton<AudienceLink>();
+        services.AddHosted<DoorPump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<DoorPump>());
         services.AddHubs()
             .AddHubOptions<DeskHub>(hub => hub.MaximumReceiveMessageSize = 16 * 1024) // a pasted grid with its credit, generously
             .AddHubOptions<OverlayHub>(hub => hub.MaximumReceiveMessageSize = 1024); // handshake and pings

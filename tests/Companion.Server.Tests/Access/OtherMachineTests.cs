@@ -44,6 +44,27 @@ public sealed class OtherMachineTests(OtherMachineTests.OpenToOthers fixture) : 
         Assert.Equal(status, answer.StatusCode);
     }
 
+    [Fact]
+    public async Task The_audiences_link_opens_the_audiences_page_there_and_nothing_else()
+    {
+        await using var presenter = await _companion.OpenDesk();
+        await presenter.Do("AudienceLink");
+        var link = new Uri((await presenter.Sees("AudienceLink", _ => true)).GetString()!);
+        Assert.Equal($"{Own}/audience", link.GetLeftPart(UriPartial.Path));
+        var key = link.Fragment["#k=".Length..];
+        using var browser = Browser(Own);
+        using var entered = await browser.PostAsJsonAsync(
+            new Uri(Entrance.Path, UriKind.Relative), new { key, hub = HubPaths.Audience }, Stop);
+        Assert.Contains("path=/hubs/audience; secure;", Assert.Single(entered.Headers.GetValues("Set-Cookie")), StringComparison.Ordinal);
+
+        browser.DefaultRequestHeaders.Authorization = new("Bearer", key);
+        foreach (var hub in HubPaths.Each)
+        {
+            using var answer = await browser.PostAsync(new Uri($"{hub}/negotiate?negotiateVersion=1", UriKind.Relative), null, Stop);
+            Assert.Equal(hub == HubPaths.Audience ? HttpStatusCode.OK : HttpStatusCode.Forbidden, answer.StatusCode);
+        }
+    }
+
     [Theory]
     [InlineData("own", true)]
     [InlineData("https://other.example", false)]

@@ -44,6 +44,7 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("ShowDelayCode", [], CoHosts.Never),
         ("HideDelayCode", [], CoHosts.Never),
         ("SetAudienceDoor", ["open"], CoHosts.Never),
+        ("AudienceLink", [], CoHosts.Never),
         ("EndShow", [], CoHosts.Never),
         ("StopLadder", ["xy-wing"], CoHosts.Never),
         ("SwitchFamily", ["uniqueness", false], CoHosts.Never),

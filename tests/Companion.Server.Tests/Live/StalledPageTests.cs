@@ -1,10 +1,5 @@
-using System.Net;
-using System.Net.Sockets;
-using System.Net.WebSockets;
-using System.Text;
 using Companion.Server.Access;
 using Companion.Server.Live.Audience;
-using Companion.Server.Live.Audience.Door;
 using Companion.Server.Tests.Running;
 using Companion.Session.Audience;
 using Microsoft.AspNetCore.SignalR;
@@ -23,8 +18,8 @@ public sealed class StalledPageTests
         await using var presenter = await companion.OpenDesk();
         await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
         await using var stage = await companion.OpenStage();
-        using var stalledDesk = await Stall(companion, HubPaths.Presenter, AccessRole.Presenter);
-        using var stalledStage = await Stall(companion, HubPaths.Overlay + "?page=stage", AccessRole.Overlay);
+        using var stalledDesk = await StalledPage.Open(companion, HubPaths.Presenter, AccessRole.Presenter);
+        using var stalledStage = await StalledPage.Open(companion, HubPaths.Overlay + "?page=stage", AccessRole.Overlay);
 
         // Until the buffers on the way are full and both are cut off. Every entry is answered and shown meanwhile.
         var sequence = 0L;
@@ -47,7 +42,7 @@ public sealed class StalledPageTests
         await using var companion = await RunningCompanion.Start(
             adjust: builder => builder.Services.Configure<HubOptions>(hub => hub.AddFilter(goodbyes)));
         await using var viewer = await companion.OpenAudience();
-        using var stalled = await Stall(companion, HubPaths.Audience, AccessRole.Viewer);
+        using var stalled = await StalledPage.Open(companion, HubPaths.Audience, AccessRole.Viewer);
         var view = await Greeted(companion);
         var all = companion.Services.GetRequiredService<IHubContext<AudienceHub, IAudienceClient>>().Clients.All;
 
@@ -66,29 +61,10 @@ public sealed class StalledPageTests
         }
     }
 
-    // Connects as SignalR's JSON protocol has it, and never reads from then on.
-    private static async Task<ClientWebSocket> Stall(RunningCompanion companion, string hub, AccessRole role)
-    {
-        var socket = new ClientWebSocket();
-        socket.Options.SetRequestHeader("Authorization", $"Bearer {companion.Keys[role].Reveal()}");
-        socket.Options.SetRequestHeader("Origin", companion.Address.GetLeftPart(UriPartial.Authority));
-        using var narrow = new HttpMessageInvoker(new SocketsHttpHandler { ConnectCallback = ConnectNarrow });
-        await socket.ConnectAsync(
-            new Uri($"ws://{companion.Address.Authority}{hub}"), narrow, TestContext.Current.CancellationToken);
-        await socket.SendAsync(
-            Encoding.UTF8.GetBytes("{\"protocol\":\"json\",\"version\":1}\u001e"),
-            WebSocketMessageType.Text,
-            endOfMessage: true,
-            TestContext.Current.CancellationToken);
-        return socket;
-    }
-
     // Both viewers are there, and nothing is on its way to them any more.
     private static async Task<AudienceView> Greeted(RunningCompanion companion)
     {
-        var crowd = companion.Services.GetRequiredService<Crowd>();
-        while (crowd.Present < 2)
-            await Task.Delay(10, TestContext.Current.CancellationToken);
+        await RunningCompanion.Until(() => companion.Crowd.Present == 2);
         return companion.Services.GetRequiredService<IAudienceBoards>().Current;
     }
 
@@ -104,12 +80,5 @@ public sealed class StalledPageTests
             Interlocked.Increment(ref _count);
             return next(context, exception);
         }
-    }
-
-    private static async ValueTask<Stream> ConnectNarrow(SocketsHttpConnectionContext context, CancellationToken cancel)
-    {
-        var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp) { ReceiveBufferSize = 4096 };
-        await socket.ConnectAsync(IPAddress.Loopback, context.DnsEndPoint.Port, cancel);
-        return new NetworkStream(socket, ownsSocket: true);
     }
 }

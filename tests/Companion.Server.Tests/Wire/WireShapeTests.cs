@@ -50,6 +50,7 @@ public sealed class WireShapeTests
         { typeof(CallOutView), "CallOut" },
         { typeof(CuedDeduction), "CuedDeduction" },
         { typeof(AudienceView), "AudienceView" },
+        { typeof(DoorView), "DoorView" },
         { typeof(AudienceBoard), "AudienceBoard" },
         { typeof(AudienceAnswer), "AudienceAnswer" },
     };

@@ -2,6 +2,7 @@ import { useDesk } from '../context.ts';
 import { Modal } from '../Modal.tsx';
 import { CallList } from './CallList.tsx';
 import { DelayPart } from './DelayPart.tsx';
+import { DoorPart } from './DoorPart.tsx';
 import { LimitPart } from './LimitPart.tsx';
 import './viewers.css';
 
@@ -16,6 +17,7 @@ export function ViewersDialog() {
         <>
           <LimitPart limits={view.limits} isShut={isShut} />
           <DelayPart view={view} isShut={isShut} />
+          {model.viewers.door.value && <DoorPart view={model.viewers.door.value} isShut={isShut} />}
           <CallList calls={view.calls} />
           <footer class="row">
             <span class="hint">

@@ -1,4 +1,4 @@
-import type { CellCalls, Delay } from '../../wire.ts';
+import type { CellCalls, Delay, DoorView } from '../../wire.ts';
 
 /** What was measured, in one sentence. */
 export function measuredWords(measured: Delay | null, viewers: number): string {
@@ -26,4 +26,10 @@ export function callWords({ viewers, right, standing, earlier }: CellCalls): str
 /** A call that came just after the entry was still made before anybody can have seen it. */
 function leadWords(earlier: number): string {
   return earlier < 1 ? 'first' : `${Math.floor(earlier)} s earlier`;
+}
+
+/** How many are on the audience's page. */
+export function presentWords({ present, most }: DoorView): string {
+  const there = present === 1 ? '1 viewer is there' : `${present} viewers are there`;
+  return present >= most ? `${there}: as many as may be` : there;
 }

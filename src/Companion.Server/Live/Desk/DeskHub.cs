@@ -3,10 +3,11 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Access;
 using Companion.Server.Live.Asks;
+using Companion.Server.Live.Audience;
+using Companion.Server.Live.Audience.Door;
 using Companion.Server.Live.Loop;
 using Companion.Server.Wire;
 using Companion.Session.Asks.Delays;
-using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -20,11 +21,21 @@ namespace Companion.Server.Live.Desk;
 /// </summary>
 /// <param name="session">The session.</param>
 /// <param name="asks">What viewers ask.</param>
+/// <param name="boards">What viewers are shown.</param>
+/// <param name="doors">Who may open the audience's page.</param>
+/// <param name="link">Where viewers find it.</param>
 /// <param name="questions">Answers questions about cells.</param>
 /// <param name="voice">The words.</param>
 /// <param name="ladder">The whole ladder.</param>
 internal sealed partial class DeskHub(
-    SessionLoop session, AskDesk asks, CellQuestions questions, Voice voice, Ladder ladder) : Hub<IDeskClient>
+    SessionLoop session,
+    AskDesk asks,
+    IAudienceBoards boards,
+    DoorPump doors,
+    AudienceLink link,
+    CellQuestions questions,
+    Voice voice,
+    Ladder ladder) : Hub<IDeskClient>
 {
     /// <summary>Greets a panel with the session as it is.</summary>
     public override async Task OnConnectedAsync()
@@ -36,6 +47,7 @@ internal sealed partial class DeskHub(
             Clients.Caller.Ladder(LadderView.Of(snapshot.State, ladder, voice)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
         await Clients.Caller.Viewers(asks.View);
+        await Clients.Caller.Door(doors.Of(boards.Current));
     }
 
     public Task<Reply> LoadPuzzle(string? grid, string? title, string? setter, string? link) =>
@@ -91,8 +103,6 @@ internal sealed partial class DeskHub(
 
     public Task<Reply> HideDelayCode() => Ask(_ => new HideDelayCode());
 
-    public Task<Reply> SetAudienceDoor(string? door) => Ask(_ => new SetAudienceDoor(Door(door)));
-
     public Task<Reply> EndShow() => Ask(_ => new EndShow());
 
     public Task<Reply> Why(string? cell, int digit) => Task.FromResult(
@@ -103,15 +113,6 @@ internal sealed partial class DeskHub(
     private Task<Reply> Ask(Func<Snapshot, Command> read) => session.Ask(Caller, read);
 
     private static CellSet Cells(string?[]? names) => CellSet.Of([.. (names ?? []).Select(name => Cell.Parse(name ?? ""))]);
-
-    // The names by which they are sent to the pages.
-    private static AudienceDoor Door(string? name) => name switch
-    {
-        "closed" => AudienceDoor.Closed,
-        "byLink" => AudienceDoor.ByLink,
-        "open" => AudienceDoor.Open,
-        _ => throw new FormatException($"'{name}' says nobody who may open the audience's page: closed, byLink or open."),
-    };
 
     private static Digit Digit(int value) => value is >= 1 and <= Engine.Digit.Count
         ? Engine.Digit.Of(value)

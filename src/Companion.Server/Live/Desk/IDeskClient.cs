@@ -22,6 +22,14 @@ public interface IDeskClient
     /// <param name="view">The view.</param>
     Task Viewers(ViewersView view);
 
+    /// <summary>Who may open the audience's page and how many are there; when that changes.</summary>
+    /// <param name="view">The view.</param>
+    Task Door(DoorView view);
+
+    /// <summary>The link of the audience's page, for the presenter's page that asked to copy; it holds a key, and is never shown.</summary>
+    /// <param name="link">The link.</param>
+    Task AudienceLink(string link);
+
     /// <summary>The ladder, and what of it is looked for; after each change of it.</summary>
     /// <param name="view">The view.</param>
     Task Ladder(LadderView view);

@@ -22,7 +22,7 @@ internal abstract partial class ViewPump<T> : BackgroundService
 
     /// <summary>Takes the newest. Never waits.</summary>
     /// <param name="newest">What to push.</param>
-    public void Show(T newest) => _pump.Give(newest);
+    public virtual void Show(T newest) => _pump.Give(newest);
 
     /// <summary>Sends to all pages of the hub.</summary>
     /// <param name="newest">The newest.</param>

@@ -47,6 +47,44 @@ public sealed class DoorTests
         await back.Sees("Board", _ => true);
     }
 
+    [Theory]
+    [InlineData("open", false)]
+    [InlineData("byLink", true)]
+    [InlineData("closed", true)]
+    public async Task The_presenter_is_handed_the_link_to_copy_and_nobody_else_is_told_it(string door, bool hasKey)
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+        await using var second = await companion.OpenDesk();
+        await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
+        await presenter.Do("SetAudienceDoor", door);
+        await presenter.Sees("Door", view => view.GetProperty("door").GetString() == door);
+
+        await presenter.Do("AudienceLink");
+
+        var page = $"http://localhost:{companion.Address.Port}/audience";
+        var link = await presenter.Sees("AudienceLink", _ => true);
+        Assert.Equal(hasKey ? $"{page}#k={companion.Keys[AccessRole.Viewer].Reveal()}" : page, link.GetString());
+        Assert.Equal(page, (await coHost.Sees("Door", _ => true)).GetProperty("address").GetString());
+        Assert.Equal("Only the presenter may do this: ask the presenter.", (await coHost.Ask("AudienceLink")).Refusal);
+        Assert.DoesNotContain(second.Told.Concat(coHost.Told), told => told.Name == "AudienceLink");
+    }
+
+    [Fact]
+    public async Task The_panels_are_told_how_many_are_there()
+    {
+        await using var companion = await RunningCompanion.Start(settings: At(AudienceDoor.Open));
+        await using var presenter = await companion.OpenDesk();
+        await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
+        var viewer = await companion.OpenAudienceWithoutKey();
+        await presenter.Sees("Door", view => view.GetProperty("present").GetInt32() == 1);
+        await coHost.Sees("Door", view => view.GetProperty("present").GetInt32() == 1);
+
+        await viewer.DisposeAsync();
+
+        await presenter.Sees("Door", view => view.GetProperty("present").GetInt32() == 0);
+    }
+
     [Fact]
     public async Task A_co_host_may_not_open_the_door()
     {

@@ -16,6 +16,9 @@ internal sealed class Crowd(ServerSettings settings, TimeProvider clock)
     /// <summary>How many are there.</summary>
     public int Present => Volatile.Read(ref _present);
 
+    /// <summary>Told when somebody comes or leaves. It does not wait.</summary>
+    public Action Changed { get; set; } = () => { };
+
     /// <summary>Somebody knocks, or comes in to stay.</summary>
     /// <param name="address">Where from.</param>
     /// <param name="stays">Whether a place is taken.</param>
@@ -23,6 +26,27 @@ internal sealed class Crowd(ServerSettings settings, TimeProvider clock)
     /// <param name="place">The place, to be given back; null where none is taken.</param>
     /// <returns>Why there is no room for them, in one plain sentence, or null.</returns>
     public string? Enter(IPAddress? address, bool stays, bool hasKey, out Place? place)
+    {
+        var refusal = Admit(address, stays, hasKey, out place);
+        if (place is not null)
+            Changed();
+        return refusal;
+    }
+
+    /// <summary>Somebody leaves.</summary>
+    /// <param name="account">The account of their address.</param>
+    public void Leave(AddressAccount account)
+    {
+        lock (_lock)
+        {
+            account.Present--;
+            _present--;
+        }
+
+        Changed();
+    }
+
+    private string? Admit(IPAddress? address, bool stays, bool hasKey, out Place? place)
     {
         place = null;
         lock (_lock)
@@ -38,17 +62,6 @@ internal sealed class Crowd(ServerSettings settings, TimeProvider clock)
             _present++;
             place = new(this, account, clock) { HasKey = hasKey };
             return null;
-        }
-    }
-
-    /// <summary>Somebody leaves.</summary>
-    /// <param name="account">The account of their address.</param>
-    public void Leave(AddressAccount account)
-    {
-        lock (_lock)
-        {
-            account.Present--;
-            _present--;
         }
     }
 }

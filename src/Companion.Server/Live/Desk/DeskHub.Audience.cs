@@ -1,0 +1,30 @@
+using Companion.Server.Access;
+using Companion.Server.Wire;
+using Companion.Session.Audience;
+using Companion.Session.Commands;
+
+namespace Companion.Server.Live.Desk;
+
+/// <content>What a panel can ask for about the audience's page.</content>
+internal sealed partial class DeskHub
+{
+    public Task<Reply> SetAudienceDoor(string? door) => Ask(_ => new SetAudienceDoor(Door(door)));
+
+    public async Task<Reply> AudienceLink()
+    {
+        var now = session.Current.State.Sequence;
+        if (Caller != AccessRole.Presenter)
+            return new("Only the presenter may do this: ask the presenter.", now);
+        await Clients.Caller.AudienceLink(link.With(boards.Current.Door));
+        return new(null, now);
+    }
+
+    // The names by which they are sent to the pages.
+    private static AudienceDoor Door(string? name) => name switch
+    {
+        "closed" => AudienceDoor.Closed,
+        "byLink" => AudienceDoor.ByLink,
+        "open" => AudienceDoor.Open,
+        _ => throw new FormatException($"'{name}' says nobody who may open the audience's page: closed, byLink or open."),
+    };
+}
