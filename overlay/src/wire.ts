@@ -98,6 +98,13 @@ export interface Cue {
   picture: Picture;
 }
 
+/** The cells that viewers call, as they stand by or are on air. */
+export interface Called {
+  /** How many cells they are. */
+  cells: number;
+  picture: Picture;
+}
+
 export interface Scene {
   name: string;
   frame: Frame;
@@ -121,6 +128,9 @@ export interface DeskView {
   proof: EntryProof | null;
   standby: Cue | null;
   onAir: Cue | null;
+  /** What stands by or is on air instead of a deduction. */
+  calledStandby: Called | null;
+  calledOnAir: Called | null;
   coHostMayAir: boolean;
   scenes: Scene[];
   shownFrame: string | null;
@@ -280,6 +290,8 @@ export interface DeskMethods {
   ClearGrid: () => Reply;
   MarkUsed: (id: string) => Reply;
   StandBy: (id: string) => Reply;
+  /** The open cells that viewers call, as they are called now. */
+  StandByCalls: () => Reply;
   StandDown: () => Reply;
   NextGrade: () => Reply;
   PreviousGrade: () => Reply;

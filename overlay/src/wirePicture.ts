@@ -17,7 +17,8 @@ export type Shape =
     }
   | { kind: 'mark'; x: number; y: number; digit: number }
   | { kind: 'slash'; x: number; y: number; digit: number }
-  | { kind: 'lozenge'; x: number; y: number; digit: number };
+  | { kind: 'lozenge'; x: number; y: number; digit: number }
+  | { kind: 'called'; x: number; y: number; count: string };
 
 export interface Picture {
   shapes: Shape[];

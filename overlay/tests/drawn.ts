@@ -43,6 +43,8 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     proof: null,
     standby: null,
     onAir: null,
+    calledStandby: null,
+    calledOnAir: null,
     coHostMayAir: false,
     scenes: [],
     shownFrame: null,

@@ -62,6 +62,7 @@ public static class Decider
             Redo => HistoryRequests.Redo(state, now),
             CueDeduction cue => CueRequests.Cue(state, cue, now),
             StandBy standBy => AirRequests.StandBy(state, standBy, now),
+            StandByCalls standBy => CallRequests.StandBy(state, standBy, now),
             NextGrade => AirRequests.Next(state, now),
             PreviousGrade => AirRequests.Previous(state, now),
             MarkUsed used => AirRequests.Use(state, used, now),

@@ -23,10 +23,12 @@ public static class Evolver
             EntryUndone => Undo(state),
             EntryRedone => Redo(state),
             MarksSettled => state with { Writing = CellSet.Empty },
-            StoodBy by => state with { Standby = Chosen.In(state, by.Deduction) },
-            StoodDown => state with { Standby = null },
+            StoodBy by => state with { Standby = Chosen.In(state, by.Deduction), CalledStandby = default },
+            CallsStoodBy by => state with { Standby = null, CalledStandby = by.Cells },
+            StoodDown => state with { Standby = null, CalledStandby = default },
             PutOnAir put => Show(state, put),
-            AirCleared => state with { OnAir = null, Asks = state.Asks with { Code = null } },
+            CallsPutOnAir put => state with { OnAir = null, CalledOnAir = put.Cells, CalledStandby = default },
+            AirCleared => state with { OnAir = null, CalledOnAir = default, Asks = state.Asks with { Code = null } },
             DeductionUsed used => Use(state, Grounded.On(state.Grid, used.Deduction)),
             CoHostOnAirAllowed allowed => state with { CoHostMayAir = allowed.Allowed },
             FramePlaced placed => state with { Scenes = state.Scenes.Place(placed.Scene, placed.Frame) },
@@ -42,7 +44,7 @@ public static class Evolver
             AudienceDoorSet set => state with { Asks = state.Asks with { Door = set.Door } },
             DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
                 state with { Cues = CueEffects.Apply(state, happened) },
-            ShowEnded => state with { Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 } },
+            ShowEnded => state with { CalledStandby = default, CalledOnAir = default, Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 } },
             _ => Enter(state, happened),
         };
         return next with { Sequence = state.Sequence + 1 };
@@ -88,7 +90,8 @@ public static class Evolver
         return kept with { Grid = step.Grid, Writing = step.Writing, History = history, Entries = state.Entries + 1 };
     }
 
-    private static SessionState OffAir(SessionState state) => state with { Standby = null, OnAir = null };
+    private static SessionState OffAir(SessionState state) =>
+        state with { Standby = null, OnAir = null, CalledStandby = default, CalledOnAir = default };
 
     // Whoever sees why has been told all of it.
     private static SessionState Show(SessionState state, PutOnAir put)
@@ -96,7 +99,7 @@ public static class Evolver
         // A grade further is about the same board as the grade before.
         var chosen = new[] { state.OnAir?.Chosen, state.Standby }
             .FirstOrDefault(chosen => put.Deduction.Equals(chosen?.Deduction)) ?? Chosen.In(state, put.Deduction);
-        var next = state with { OnAir = new(chosen, put.Grade) };
+        var next = state with { OnAir = new(chosen, put.Grade), CalledOnAir = default };
         return put.Grade == Grade.Why ? Use(next, chosen.Grounded) : next;
     }
 

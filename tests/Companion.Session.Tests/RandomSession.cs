@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Session.Asks.Calls;
 using Companion.Session.Audience;
 using Companion.Session.Commands;
 using Companion.Session.Scanning;
@@ -80,8 +81,9 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutSettings() => _random.Next(8) switch
+    private Command AboutSettings() => _random.Next(9) switch
     {
+        8 => new StandByCalls(new([.. AnyCells().Select(cell => new CellCalls(cell, _random.Next(0, 40), 0, null, null))])),
         7 => new SetAudienceDoor((AudienceDoor)_random.Next(-1, 4)),
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),
         1 => new SetDelay(new(_random.Next(-5, 70), _random.Next(5), _random.Next(70))),

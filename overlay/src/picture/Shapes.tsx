@@ -1,4 +1,5 @@
 import type { Shape } from '../wirePicture.ts';
+import { Called } from './Called.tsx';
 import { Group } from './Group.tsx';
 import { House } from './House.tsx';
 import { Link } from './Link.tsx';
@@ -30,5 +31,7 @@ function draw(shape: Shape, key: number) {
       return <Slash key={key} shape={shape} />;
     case 'lozenge':
       return <Lozenge key={key} shape={shape} />;
+    case 'called':
+      return <Called key={key} shape={shape} />;
   }
 }

@@ -2,6 +2,7 @@ import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { callWords, measuredWords } from '../../src/desk/viewers/words.ts';
 import type { CellCalls, ViewersView } from '../../src/wire.ts';
+import { picture } from '../drawn.ts';
 import { settle } from '../settle.ts';
 import { ShownDesk } from './shownDesk.tsx';
 
@@ -92,7 +93,8 @@ test('calls are listed, and on the board only when that is wanted', async () => 
   expect(shown.page.querySelector('.call-counts')).toBeNull();
 
   await press('Show on this board');
-  expect(shown.all('.call-counts text').map((each) => each.textContent)).toEqual(['3', '12']);
+  expect(shown.all('.call-counts text').map((each) => each.textContent)).toEqual(['3', '✓2', '12']);
+  expect(shown.cellAt('r1c2').getAttribute('aria-label')).toContain('called by 3 viewers, 2 right');
 });
 
 test('at the end of the show viewers are forgotten', async () => {
@@ -139,4 +141,42 @@ test('a co-host has the calls in sight without opening anything', () => {
     'r1c2 3 viewers, 2 right',
     'r9c9 12 viewers, 0 right',
   ]);
+});
+
+test('H shows on the board what is called, and hides it', () => {
+  act(() => shown.model.close());
+  take({ calls });
+  shown.key('h');
+  expect(shown.all('.call-counts text')).toHaveLength(3);
+
+  shown.key('h');
+  expect(shown.page.querySelector('.call-counts')).toBeNull();
+});
+
+test('the called cells stand by with F or by a button, and are shown as what they are', async () => {
+  take({ calls });
+  await press('Stand by the cells');
+  act(() => shown.model.close());
+  shown.key('f');
+  expect(shown.made).toEqual(['StandByCalls', 'StandByCalls']);
+
+  const called = { cells: 2, picture: picture('Found here', { kind: 'called', x: 1, y: 0, count: '2+' }) };
+  shown.take({ calledStandby: called });
+  expect(shown.at('.cue').textContent).toContain('Stands by: 2 cells that viewers call');
+  expect(shown.button('On air: 2 cells that viewers call').disabled).toBe(false);
+  expect(shown.all('.board .called text').map((each) => each.textContent)).toEqual(['2+']);
+
+  shown.take({ calledOnAir: called });
+  expect(shown.at('.words-now').textContent).toBe('2 cells that viewers callFound here');
+  expect(shown.all('.mirror .called')).toHaveLength(1);
+  expect(shown.button('Back').title).toBe('Off air');
+});
+
+test('a co-host who may not put anything on air has called cells not stand by either', () => {
+  shown.take({ role: 'coHost' });
+  take({ calls });
+  act(() => shown.model.close());
+  shown.key('f');
+
+  expect(shown.made).toEqual([]);
 });

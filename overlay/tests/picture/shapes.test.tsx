@@ -158,3 +158,16 @@ test('a shape that this page does not know yet is left out', () => {
     1,
   );
 });
+
+test('a cell that viewers call has a bracket in each corner and about their number on a plate', () => {
+  const root = drawn({ kind: 'called', x: 2, y: 3, count: '25+' });
+
+  expect(strokes(root, '.called > g path')).toEqual([
+    'var(--dark-edge)',
+    'var(--light-edge)',
+    'var(--called)',
+  ]);
+  expect(root.querySelector('.called > g path')?.getAttribute('d')?.match(/M/g)).toHaveLength(4);
+  expect(root.querySelector('.called text')?.textContent).toBe('25+');
+  expect(fills(root, '.called > path').at(-1)).toBe('var(--called)');
+});

@@ -34,6 +34,9 @@ public sealed record Palette
     /// <summary>A digit that follows.</summary>
     public required Colour Follows { get; init; }
 
+    /// <summary>A cell that viewers call.</summary>
+    public required Colour Called { get; init; }
+
     /// <summary>The dark edge of every shape, and dark text on plates.</summary>
     public required Colour DarkEdge { get; init; }
 

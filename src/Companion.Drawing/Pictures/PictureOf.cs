@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Companion.Drawing.Pictures.Layers;
 using Companion.Engine.Proofs;
+using Companion.Session.Asks.Calls;
+using Companion.Session.State;
 
 namespace Companion.Drawing.Pictures;
 
-/// <summary>Turns hints into pictures.</summary>
+/// <summary>Turns what goes on air into pictures.</summary>
 public static class PictureOf
 {
     // The lowest first: what must be read lies above what only guides the eye.
@@ -26,5 +28,20 @@ public static class PictureOf
         ArgumentNullException.ThrowIfNull(hint);
         var exhibit = Exhibit.Of(hint);
         return new([.. Layers.SelectMany(layer => layer.ShapesOf(exhibit))], exhibit.Caption);
+    }
+
+    /// <summary>The picture of the cells that viewers call.</summary>
+    /// <param name="cells">The cells.</param>
+    /// <param name="caption">The words that go with them.</param>
+    public static Picture Called(IEnumerable<CalledCell> cells, string caption)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        return new([.. cells.Select(ShapeOf)], caption);
+    }
+
+    private static CalledShape ShapeOf(CalledCell called)
+    {
+        var corner = CandidatePlace.CornerOf(called.Cell);
+        return new(corner.X, corner.Y, CallBands.NameOf(called.AtLeast));
     }
 }

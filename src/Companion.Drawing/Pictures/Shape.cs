@@ -14,6 +14,7 @@ namespace Companion.Drawing.Pictures;
 [JsonDerivedType(typeof(MarkShape), "mark")]
 [JsonDerivedType(typeof(SlashShape), "slash")]
 [JsonDerivedType(typeof(LozengeShape), "lozenge")]
+[JsonDerivedType(typeof(CalledShape), "called")]
 public abstract record Shape
 {
     private protected Shape()

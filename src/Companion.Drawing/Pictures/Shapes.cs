@@ -48,3 +48,9 @@ public sealed record SlashShape(double X, double Y, int Digit) : Shape;
 /// <param name="Y">Centre.</param>
 /// <param name="Digit">The digit, 1 to 9.</param>
 public sealed record LozengeShape(double X, double Y, int Digit) : Shape;
+
+/// <summary>A cell that viewers call: a bracket in each corner, and at its foot a plate that says about how many they are.</summary>
+/// <param name="X">Left edge of the cell.</param>
+/// <param name="Y">Top edge of the cell.</param>
+/// <param name="Count">About how many, in a few characters such as <c>5+</c>.</param>
+public sealed record CalledShape(double X, double Y, string Count) : Shape;

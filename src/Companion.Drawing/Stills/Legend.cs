@@ -16,6 +16,7 @@ internal static class Legend
         .. Sample<MarkShape>(picture, "candidate of the pattern", mark => mark with { X = 0.5, Y = 0.5 }),
         .. Sample<SlashShape>(picture, "candidate that goes", slash => slash with { X = 0.5, Y = 0.5 }),
         .. Sample<LozengeShape>(picture, "digit that follows", lozenge => lozenge with { X = 0.5, Y = 0.5 }),
+        .. Sample<CalledShape>(picture, "found by so many viewers", called => called with { X = 0, Y = 0 }),
     ];
 
     private static IEnumerable<LegendEntry> Sample<T>(Picture picture, string words, Func<T, Shape> sample)

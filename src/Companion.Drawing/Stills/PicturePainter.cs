@@ -42,6 +42,9 @@ internal sealed class PicturePainter(SKCanvas canvas, Lettering letters, Palette
             case LozengeShape lozenge:
                 LozengePainter.Paint(lozenge, easel);
                 break;
+            case CalledShape called:
+                CalledPainter.Paint(called, easel);
+                break;
             default:
                 throw new ArgumentException($"No painter knows a {shape.GetType().Name}.", nameof(shape));
         }

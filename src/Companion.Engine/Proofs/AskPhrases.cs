@@ -19,6 +19,7 @@ internal static class AskPhrases
         ["asks.filled"] = ["cell", "prefix"],
         ["asks.filled-on-page"] = OfCell,
         ["asks.counted"] = NoSlot,
+        ["asks.called"] = NoSlot,
         ["asks.no-further"] = ["grade"],
         ["asks.all-given"] = NoSlot,
         ["asks.too-soon"] = ["seconds"],

@@ -5,6 +5,7 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Data;
 using Companion.Server.Log;
+using Companion.Server.Wire;
 using Companion.Session;
 using Companion.Session.Boards;
 using Companion.Session.State;
@@ -40,9 +41,12 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
             throw new PlainException($"There is no session in {folder.Path}: give a grid, or name the folder with --data.");
         using var log = SqliteEventLog.Open(folder);
         var state = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
-        var view = PublicViews.Stage(state, new Voice(wording));
+        var voice = new Voice(wording);
+        var view = PublicViews.Stage(state, voice);
         var known = KnownBoard.Of(state);
-        return new(view, known.Value, state.LadderCut.Of(ladder, state.Grid.Puzzle is not null), view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : null, []);
+        return new(view, known.Value, state.LadderCut.Of(ladder, state.Grid.Puzzle is not null), PictureOnAir(), []);
+
+        Picture? PictureOnAir() => view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : CalledWire.PictureOfThem(view.Called, voice);
     }
 
     /// <summary>The picture of one of the open deductions.</summary>

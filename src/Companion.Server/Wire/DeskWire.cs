@@ -20,6 +20,8 @@ namespace Companion.Server.Wire;
 /// <param name="Proof">How the last entry that says something new follows.</param>
 /// <param name="Standby">What stands by, with its picture.</param>
 /// <param name="OnAir">What is on air, with the picture of all of it.</param>
+/// <param name="CalledStandby">The cells that viewers call, standing by.</param>
+/// <param name="CalledOnAir">The cells that viewers call, on air.</param>
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
 /// <param name="Scenes">The scenes.</param>
 /// <param name="ShownFrame">The scene whose frame is shown.</param>
@@ -37,6 +39,8 @@ public sealed record DeskWire(
     EntryProof? Proof,
     CueWire? Standby,
     CueWire? OnAir,
+    CalledWire? CalledStandby,
+    CalledWire? CalledOnAir,
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
     string? ShownFrame,
@@ -59,6 +63,8 @@ public sealed record DeskWire(
             view.Proof,
             CueWire.Of(view.Standby, state.Standby, voice),
             CueWire.Of(view.OnAir, state.OnAir?.Chosen, voice),
+            CalledWire.Of(view.CalledStandby, voice),
+            CalledWire.Of(view.CalledOnAir, voice),
             view.CoHostMayAir,
             view.Scenes,
             view.ShownFrame,

@@ -10,7 +10,7 @@ namespace Companion.Server.Wire;
 /// <param name="Frame">The board's place in the scene.</param>
 /// <param name="ShowsFrame">Whether the frame's outline is drawn.</param>
 /// <param name="Grade">The grade on air, or null.</param>
-/// <param name="Picture">The picture of that grade, or null.</param>
+/// <param name="Picture">The picture of that grade, or of the cells that viewers call, or null.</param>
 /// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
 public sealed record OverlayWire(long Sequence, Frame Frame, bool ShowsFrame, Grade? Grade, Picture? Picture, string? Code)
 {
@@ -22,7 +22,7 @@ public sealed record OverlayWire(long Sequence, Frame Frame, bool ShowsFrame, Gr
             view.Frame,
             view.ShowsFrame,
             view.OnAir?.Grade,
-            view.OnAir is { } hint ? PictureOf.Hint(hint) : null,
+            view.OnAir is { } hint ? PictureOf.Hint(hint) : CalledWire.PictureOfThem(view.Called, voice),
             view.Code);
     }
 }

@@ -11,7 +11,7 @@ namespace Companion.Server.Wire;
 /// <param name="Credit">Title, setter and link.</param>
 /// <param name="Cells">The 81 cells as the presenter wrote them.</param>
 /// <param name="Grade">The grade on air, or null.</param>
-/// <param name="Picture">The picture of that grade, or null.</param>
+/// <param name="Picture">The picture of that grade, or of the cells that viewers call, or null.</param>
 /// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
 public sealed record StageWire(
     long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Grade? Grade, Picture? Picture, string? Code)
@@ -24,7 +24,7 @@ public sealed record StageWire(
             view.Credit,
             view.Cells,
             view.OnAir?.Grade,
-            view.OnAir is { } hint ? PictureOf.Hint(hint) : null,
+            view.OnAir is { } hint ? PictureOf.Hint(hint) : CalledWire.PictureOfThem(view.Called, voice),
             view.Code);
     }
 }

@@ -12,10 +12,12 @@ internal static class AirRequests
         standBy.Deduction.Equals(state.Standby?.Deduction) ? Decision.Nothing : Decision.Of(new StoodBy(now, standBy.Deduction));
 
     public static Decision StandDown(SessionState state, DateTimeOffset now) =>
-        state.Standby is null ? Decision.Nothing : Decision.Of(new StoodDown(now));
+        state.Standby is null && state.CalledStandby.Count == 0 ? Decision.Nothing : Decision.Of(new StoodDown(now));
 
     public static Decision Next(SessionState state, DateTimeOffset now)
     {
+        if (state.CalledStandby.Count > 0)
+            return Decision.Of(new CallsPutOnAir(now, state.CalledStandby));
         if (state.Standby?.Deduction is { } standby && !standby.Equals(state.OnAir?.Deduction))
             return Decision.Of(new PutOnAir(now, standby, Grade.Where));
         if (state.OnAir is not { } cue)
@@ -27,6 +29,7 @@ internal static class AirRequests
 
     public static Decision Previous(SessionState state, DateTimeOffset now) => state.OnAir switch
     {
+        null when state.CalledOnAir.Count > 0 => Decision.Of(new AirCleared(now)),
         null => Decision.Refuse("Nothing is on air: there is no grade to go back to."),
         { Grade: Grade.Where } => Decision.Of(new AirCleared(now)),
         var cue => Decision.Of(new PutOnAir(now, cue.Deduction, cue.Grade - 1)),
@@ -34,7 +37,7 @@ internal static class AirRequests
 
     // Never refused: whoever asks for a clear overlay has one.
     public static Decision Clear(SessionState state, DateTimeOffset now) =>
-        state.OnAir is null && state.Asks.Code is null ? Decision.Nothing : Decision.Of(new AirCleared(now));
+        state.OnAir is null && state.CalledOnAir.Count == 0 && state.Asks.Code is null ? Decision.Nothing : Decision.Of(new AirCleared(now));
 
     public static Decision Use(SessionState state, MarkUsed used, DateTimeOffset now) =>
         state.Used.Contains(Grounded.On(state.Grid, used.Deduction))

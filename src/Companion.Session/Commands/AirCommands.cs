@@ -1,4 +1,5 @@
 using Companion.Engine.Proofs;
+using Companion.Session.Asks.Calls;
 using Companion.Session.State;
 
 namespace Companion.Session.Commands;
@@ -7,10 +8,14 @@ namespace Companion.Session.Commands;
 /// <param name="Deduction">The deduction, found open by the newest scan.</param>
 public sealed record StandBy(Deduction Deduction) : Command;
 
+/// <summary>Have the open cells that viewers call stand by, without what they call there.</summary>
+/// <param name="Calls">What is called now.</param>
+public sealed record StandByCalls(ValueArray<CellCalls> Calls) : Command;
+
 /// <summary>Nothing stands by any more; what is on air stays.</summary>
 public sealed record StandDown : Command;
 
-/// <summary>Put the deduction that stands by on air at grade 1, or what is on air one grade further.</summary>
+/// <summary>Put what stands by on air, a deduction at grade 1, or what is on air one grade further.</summary>
 public sealed record NextGrade : Command;
 
 /// <summary>What is on air one grade back; from grade 1 off air.</summary>

@@ -48,6 +48,12 @@ public sealed record SessionState
     /// <summary>What is on air, or null.</summary>
     public Cue? OnAir { get; init; }
 
+    /// <summary>The cells that viewers called when they were made to stand by; none where they do not.</summary>
+    public ValueArray<CalledCell> CalledStandby { get; init; }
+
+    /// <summary>The cells that viewers called, as they are on air; none where they are not.</summary>
+    public ValueArray<CalledCell> CalledOnAir { get; init; }
+
     /// <summary>What co-hosts have written down for the presenter to say.</summary>
     public CueList Cues { get; init; } = CueList.Empty;
 

@@ -31,4 +31,11 @@ public sealed record DeskView(
     CueView? OnAir,
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
-    string? ShownFrame);
+    string? ShownFrame)
+{
+    /// <summary>The cells that stand by to be shown as called by viewers; none where they do not.</summary>
+    public ValueArray<CalledCell> CalledStandby { get; init; }
+
+    /// <summary>The cells on air that viewers call; none where they are not.</summary>
+    public ValueArray<CalledCell> CalledOnAir { get; init; }
+}

@@ -33,7 +33,11 @@ public static class PanelViews
             state.OnAir is { } cue ? Cue(state, current, cue.Chosen, cue.Grade, voice) : null,
             state.CoHostMayAir,
             [.. state.Scenes.Select(scene => new SceneView(scene.Key, scene.Value))],
-            state.ShownFrame);
+            state.ShownFrame)
+        {
+            CalledStandby = state.CalledStandby,
+            CalledOnAir = state.CalledOnAir,
+        };
     }
 
     /// <summary>Every open deduction that a scan has found so far.</summary>

@@ -14,7 +14,7 @@ public static class PublicViews
     {
         ArgumentNullException.ThrowIfNull(state);
         var frame = state.Scenes[scene] ?? state.Scenes[Scenes.Main]!;
-        return new(state.Sequence, frame, state.ShownFrame == scene, OnAir(state, voice), state.Asks.Code);
+        return new(state.Sequence, frame, state.ShownFrame == scene, OnAir(state, voice), state.Asks.Code) { Called = state.CalledOnAir };
     }
 
     /// <summary>The stage.</summary>
@@ -23,7 +23,10 @@ public static class PublicViews
     public static StageView Stage(SessionState state, Voice voice)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return new(state.Sequence, state.Grid.Credit, StageCells.Of(state.Grid), OnAir(state, voice), state.Asks.Code);
+        return new(state.Sequence, state.Grid.Credit, StageCells.Of(state.Grid), OnAir(state, voice), state.Asks.Code)
+        {
+            Called = state.CalledOnAir,
+        };
     }
 
     // The one hint of the grade on air: the three others are not handed on.

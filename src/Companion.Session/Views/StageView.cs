@@ -11,4 +11,8 @@ namespace Companion.Session.Views;
 /// <param name="OnAir">The hint on air, of the type of its grade, or null.</param>
 /// <param name="Code">The code by which viewers let the delay be measured, or null.</param>
 public sealed record StageView(
-    long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Hint? OnAir, string? Code);
+    long Sequence, Credit Credit, ImmutableArray<StageCell> Cells, Hint? OnAir, string? Code)
+{
+    /// <summary>The cells on air that viewers call; none where they are not.</summary>
+    public ValueArray<CalledCell> Called { get; init; }
+}

@@ -21,6 +21,7 @@ public class PaletteTests
         ["link"] = Palette.Standard.Link,
         ["goes"] = Palette.Standard.Goes,
         ["follows"] = Palette.Standard.Follows,
+        ["called"] = Palette.Standard.Called,
     };
 
     public static TheoryData<string> RoleNames => [.. Roles.Keys];
@@ -86,6 +87,7 @@ public class PaletteTests
     [InlineData("first role")]
     [InlineData("second role")]
     [InlineData("follows")]
+    [InlineData("called")]
     public void Text_on_a_plate_of_a_role_is_read(string role) =>
         Assert.True(Roles[role].ContrastTo(Palette.Standard.InkOn(Roles[role])) >= 4.5);
 

@@ -20,6 +20,7 @@ public class WireTests
                 new MarkShape(4.5, 3.5, 5),
                 new SlashShape(4.5, 3.5, 6),
                 new LozengeShape(4.5, 3.5, 7),
+                new CalledShape(4, 3, "1"),
             ],
             "Words");
 
@@ -32,7 +33,8 @@ public class WireTests
             {"kind":"link","x1":1,"y1":2,"x2":3,"y2":4,"bendX":2.5,"bendY":3.5,"isStrong":true},
             {"kind":"mark","x":4.5,"y":3.5,"digit":5},
             {"kind":"slash","x":4.5,"y":3.5,"digit":6},
-            {"kind":"lozenge","x":4.5,"y":3.5,"digit":7}
+            {"kind":"lozenge","x":4.5,"y":3.5,"digit":7},
+            {"kind":"called","x":4,"y":3,"count":"1"}
             ],"caption":"Words"}
             """.Replace("\n", "", StringComparison.Ordinal),
             JsonSerializer.Serialize(picture, Web));

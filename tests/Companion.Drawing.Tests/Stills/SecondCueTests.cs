@@ -22,6 +22,7 @@ public class SecondCueTests
         Link = Grey,
         Goes = Grey,
         Follows = Grey,
+        Called = Grey,
     };
 
     private static readonly IReadOnlyDictionary<string, Shape> Shapes = new Dictionary<string, Shape>
@@ -34,6 +35,7 @@ public class SecondCueTests
         ["weak link"] = new LinkShape(0.1, 0.5, 0.9, 0.5, 0.5, 0.5, false),
         ["candidate"] = new MarkShape(0.5, 0.5, 5),
         ["candidate that goes"] = new SlashShape(0.5, 0.5, 5),
+        ["called cell"] = new CalledShape(0, 0, "5+"),
         ["digit that follows"] = new LozengeShape(0.5, 0.5, 5),
     };
 

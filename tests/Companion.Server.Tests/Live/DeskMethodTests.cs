@@ -49,6 +49,7 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("StopLadder", ["xy-wing"], CoHosts.Never),
         ("SwitchFamily", ["uniqueness", false], CoHosts.Never),
         ("StandBy", ["an id"], CoHosts.WhenAllowedOnAir),
+        ("StandByCalls", [], CoHosts.WhenAllowedOnAir),
         ("StandDown", [], CoHosts.WhenAllowedOnAir),
         ("NextGrade", [], CoHosts.WhenAllowedOnAir),
         ("PreviousGrade", [], CoHosts.WhenAllowedOnAir),

@@ -51,6 +51,7 @@ public sealed class WireShapeTests
         { typeof(CuedDeduction), "CuedDeduction" },
         { typeof(AudienceView), "AudienceView" },
         { typeof(DoorView), "DoorView" },
+        { typeof(CalledWire), "Called" },
         { typeof(AudienceBoard), "AudienceBoard" },
         { typeof(AudienceAnswer), "AudienceAnswer" },
     };

@@ -35,6 +35,21 @@ public sealed class CallTests
     }
 
     [Fact]
+    public void Whoever_does_not_say_which_digit_counts_and_is_not_right_and_takes_nothing_back()
+    {
+        var book = new CallBook();
+        book.Show(PlayedSession.Of(Puzzles.Easy).State, At(0));
+        var cell = Cell.Parse("r2c2");
+        book.Count(new(1), new(cell, null), At(1));
+        Assert.Equal([new(cell, Viewers: 1, Right: 0, null, null)], book.Cells(Delay.OfSeconds(15)));
+
+        book.Count(new(1), new(cell, Digit.Of(6)), At(2));
+        book.Count(new(1), new(cell, null), At(3));
+
+        Assert.Equal([new(cell, Viewers: 1, Right: 1, null, null)], book.Cells(Delay.OfSeconds(15)));
+    }
+
+    [Fact]
     public void Once_the_digit_is_placed_the_first_right_call_is_compared_with_it()
     {
         var show = AskedShow.Of(Puzzles.Easy).Do(new SetDelay(new(15, 2, 15))).Wait(60);

@@ -6,8 +6,8 @@ import { backWords, nextWords } from './grades.ts';
 export function AirButtons() {
   const { air } = useDesk();
   const onAir = air.onAir.value;
-  const next = nextWords(onAir, air.upcoming.value);
-  const back = backWords(onAir);
+  const next = nextWords(onAir, air.upcoming.value, air.calledStandby.value);
+  const back = backWords(onAir, air.calledOnAir.value);
   const isShut = !air.mayAir.value;
   return (
     <div class="row air-buttons">

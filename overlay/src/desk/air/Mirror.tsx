@@ -1,15 +1,15 @@
 import { BoardFace } from '../../board/BoardFace.tsx';
-import type { Cue } from '../../wire.ts';
+import type { Picture } from '../../wirePicture.ts';
 
 /** What the audience sees drawn at this moment, small, on a board without digits. */
-export function Mirror({ onAir }: { onAir: Cue | null }) {
+export function Mirror({ picture }: { picture: Picture | null }) {
   return (
     <div
       class="mirror"
       role="img"
-      aria-label={onAir ? `Drawn on air: ${onAir.picture.caption}` : 'Nothing is drawn on air'}
+      aria-label={picture ? `Drawn on air: ${picture.caption}` : 'Nothing is drawn on air'}
     >
-      <BoardFace cells={[]} shapes={onAir?.picture.shapes} />
+      <BoardFace cells={[]} shapes={picture?.shapes} />
     </div>
   );
 }

@@ -13,14 +13,18 @@ import './boardArea.css';
 export function BoardArea({ desk }: { desk: DeskView }) {
   const { board, viewers } = useDesk();
   const calls = viewers.shownCalls;
-  const { standby, cells } = desk;
+  const { standby, calledStandby, cells } = desk;
   const candidates = board.showsCandidates.value ? cells.map(candidatesOf) : undefined;
   return (
     <Area name="Board" class="board-area" aside={board.mayEnter.value && <BoardActions desk={desk} />}>
       <div class="board">
-        <BoardFace cells={cells} candidates={candidates} shapes={standby?.picture.shapes} />
+        <BoardFace
+          cells={cells}
+          candidates={candidates}
+          shapes={(standby ?? calledStandby)?.picture.shapes}
+        />
         {calls.length > 0 && <CallCounts calls={calls} />}
-        <BoardGrid desk={desk} />
+        <BoardGrid desk={desk} calls={calls} />
       </div>
       <div class="row">
         {board.mayEnter.value && <Ways />}

@@ -1,19 +1,21 @@
 import { useRef } from 'preact/hooks';
 import { cellLabel } from '../../board/cellLabel.ts';
 import { cellAt, cellNamed } from '../../grid/cells.ts';
-import type { DeskView } from '../../wire.ts';
+import type { CellCalls, DeskCell, DeskView } from '../../wire.ts';
 import { useDesk } from '../context.ts';
 import { only, toggled, withCell } from '../model/selection.ts';
+import { callWords } from '../viewers/words.ts';
 import { GridCell } from './GridCell.tsx';
 
 const nine = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 
 /** The grid as something to choose cells in: by arrow keys, by clicking, and by drawing over them. */
-export function BoardGrid({ desk }: { desk: DeskView }) {
+export function BoardGrid({ desk, calls }: { desk: DeskView; calls: readonly CellCalls[] }) {
   const { board } = useDesk();
   const isDrawing = useRef(false);
   const { cursor, cells: chosen } = board.selection.value;
   const writing = new Set(desk.writing.map(cellNamed));
+  const called = new Map(calls.map((each) => [cellNamed(each.cell), callWords(each)]));
 
   const press = (event: PointerEvent) => {
     const cell = cellUnder(event);
@@ -39,6 +41,11 @@ export function BoardGrid({ desk }: { desk: DeskView }) {
     isDrawing.current = false;
   };
 
+  const labelOf = (index: number, cell: DeskCell, calledBy: string | undefined) => {
+    const label = cellLabel(index, cell, board.showsCandidates.value ? cell.candidates : []);
+    return calledBy ? `${label}, called by ${calledBy}` : label;
+  };
+
   return (
     <div
       class="board-grid"
@@ -61,7 +68,7 @@ export function BoardGrid({ desk }: { desk: DeskView }) {
                 <GridCell
                   key={index}
                   index={index}
-                  label={cellLabel(index, cell, board.showsCandidates.value ? cell.candidates : [])}
+                  label={labelOf(index, cell, called.get(index))}
                   isChosen={chosen.has(index)}
                   isCursor={cursor === index}
                   isPointedAt={board.pointedAt.value.has(index)}

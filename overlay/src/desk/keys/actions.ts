@@ -26,6 +26,8 @@ export type SimpleAction =
   | 'cueDone'
   | 'allowCoHosts'
   | 'viewers'
+  | 'calls'
+  | 'airCalls'
   | 'ladder'
   | 'why'
   | 'keys';
@@ -73,6 +75,8 @@ const letters: Record<string, SimpleAction> = {
   k: 'cueDone',
   a: 'allowCoHosts',
   v: 'viewers',
+  h: 'calls',
+  f: 'airCalls',
   r: 'ladder',
   y: 'why',
   '/': 'filter',

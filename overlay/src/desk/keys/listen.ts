@@ -35,7 +35,7 @@ const takesText =
   'input:not([type="radio"], [type="checkbox"], [type="button"]), textarea, select, [contenteditable="true"]';
 
 function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): void {
-  const { board, next, air, cues } = model;
+  const { board, next, air, cues, viewers } = model;
   switch (action.kind) {
     case 'move':
       board.move(action.down, action.right, action.extends);
@@ -97,6 +97,12 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       return;
     case 'viewers':
       model.open('viewers');
+      return;
+    case 'calls':
+      viewers.showCalls(!viewers.showsCalls.value);
+      return;
+    case 'airCalls':
+      if (air.mayAir.value) air.standByCalls();
       return;
     case 'ladder':
       model.open('ladder');

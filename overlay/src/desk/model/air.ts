@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import type { Cue, DeskView } from '../../wire.ts';
+import type { Called, Cue, DeskView } from '../../wire.ts';
 import type { Asking } from './asking.ts';
 
 /** What the audience sees, and what it may see next. */
@@ -10,6 +10,9 @@ export class AirModel {
   /** What stands by, unless it is on air already. */
   readonly upcoming: ReadonlySignal<Cue | null>;
   readonly standby: ReadonlySignal<Cue | null>;
+  /** The cells that viewers call, where they and no deduction stand by or are on air. */
+  readonly calledStandby: ReadonlySignal<Called | null>;
+  readonly calledOnAir: ReadonlySignal<Called | null>;
   /** Whether this panel may put things on air. */
   readonly mayAir: ReadonlySignal<boolean>;
   readonly coHostMayAir: ReadonlySignal<boolean>;
@@ -19,6 +22,8 @@ export class AirModel {
     this.#asking = asking;
     this.onAir = computed(() => desk.value?.onAir ?? null);
     this.standby = computed(() => desk.value?.standby ?? null);
+    this.calledStandby = computed(() => desk.value?.calledStandby ?? null);
+    this.calledOnAir = computed(() => desk.value?.calledOnAir ?? null);
     this.upcoming = computed(() => {
       const standby = this.standby.value;
       return standby?.deduction.id === this.onAir.value?.deduction.id ? null : standby;
@@ -30,6 +35,10 @@ export class AirModel {
 
   next(): void {
     void this.#asking.ask('NextGrade');
+  }
+
+  standByCalls(): void {
+    void this.#asking.ask('StandByCalls');
   }
 
   back(): void {

@@ -1,10 +1,11 @@
 import type { CellCalls } from '../../wire.ts';
 import { useDesk } from '../context.ts';
+import { KeyHint } from '../KeyHint.tsx';
 import { callWords } from './words.ts';
 
-/** What viewers say to have found, cell by cell. For the desk alone. */
+/** What viewers say to have found, cell by cell. For the desk alone; on air go the cells only, when they are asked to. */
 export function CallList({ calls }: { calls: readonly CellCalls[] }) {
-  const { viewers } = useDesk();
+  const { viewers, air } = useDesk();
   return (
     <section class="calls" aria-label="Calls">
       <div class="row">
@@ -12,11 +13,21 @@ export function CallList({ calls }: { calls: readonly CellCalls[] }) {
         <label class="check push">
           <input
             type="checkbox"
+            aria-keyshortcuts="H"
             checked={viewers.showsCalls.value}
             onChange={(event) => viewers.showCalls(event.currentTarget.checked)}
           />
-          Show on this board
+          Show on this board <KeyHint keys="H" />
         </label>
+        <button
+          type="button"
+          disabled={!air.mayAir.value || calls.length === 0}
+          title="Shows which cells, and about how many viewers; no digits, and not who is right"
+          aria-keyshortcuts="F"
+          onClick={() => air.standByCalls()}
+        >
+          Stand by the cells <KeyHint keys="F" />
+        </button>
       </div>
       {calls.length === 0 ? (
         <p class="empty">Nobody has called a cell yet.</p>

@@ -19,6 +19,8 @@ internal sealed partial class DeskHub
         return new(null, now);
     }
 
+    public Task<Reply> StandByCalls() => Ask(_ => new StandByCalls(asks.View.Calls));
+
     // The names by which they are sent to the pages.
     private static AudienceDoor Door(string? name) => name switch
     {

@@ -14,7 +14,7 @@ internal static class Permission
     public static string? Refusal(AccessRole who, Command command, SessionState state) => (who, command) switch
     {
         (AccessRole.Presenter, _) => null,
-        (AccessRole.CoHost, StandBy or StandDown or NextGrade or PreviousGrade or ClearAir or MarkUsed
+        (AccessRole.CoHost, StandBy or StandByCalls or StandDown or NextGrade or PreviousGrade or ClearAir or MarkUsed
             or PlaceFrame or ForgetScene or ShowFrame or TakeCue) => state.CoHostMayAir
                 ? null
                 : "Co-hosts may not put anything on air now: ask the presenter to allow it.",

@@ -101,6 +101,7 @@ internal static class EventForms
             },
             (at, body) => new(at, (int)body.Number("entry"), AttributionJson.Read(body))),
         .. AskEventForms.All,
+        .. CallEventForms.All,
         .. CueEventForms.All,
         .. LadderEventForms.All,
     ];

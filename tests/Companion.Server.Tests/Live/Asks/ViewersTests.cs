@@ -76,6 +76,34 @@ public sealed class ViewersTests
     }
 
     [Fact]
+    public async Task Called_cells_go_on_air_when_they_are_asked_to_by_whoever_may_and_are_cleared()
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+        await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
+        await using var overlay = await companion.OpenOverlay();
+        await using var stage = await companion.OpenStage();
+        await presenter.Do("LoadPuzzle", Grids.Textbook, "", "", "");
+        await presenter.Do("SetDelay", 0);
+        foreach (var (viewer, digit) in new[] { ("ann", 6), ("bob", 9) })
+            await companion.Asks.Ask(Chat, viewer, viewer, $"!call r2c2 {digit}");
+        await presenter.Sees("Viewers", view => view.GetProperty("calls").ToString().Contains("\"viewers\":2", StringComparison.Ordinal));
+        Assert.NotNull((await coHost.Ask("StandByCalls")).Refusal);
+
+        await presenter.Do("AllowCoHostOnAir", true);
+        await coHost.Do("StandByCalls");
+        var shown = (await coHost.Ask("NextGrade")).Sequence;
+
+        const string Picture = """{"shapes":[{"kind":"called","x":1,"y":1,"count":"2+"}],"caption":"Viewers have found something in these cells"}""";
+        Assert.Equal(Picture, (await overlay.Sees("Overlay", shown)).GetProperty("picture").ToString());
+        Assert.Equal(Picture, (await stage.Sees("Stage", shown)).GetProperty("picture").ToString());
+        Assert.Equal(1, (await presenter.Sees("Desk", shown)).GetProperty("calledOnAir").GetProperty("cells").GetInt32());
+
+        var cleared = (await presenter.Ask("ClearAir")).Sequence;
+        Assert.Equal(JsonValueKind.Null, (await overlay.Sees("Overlay", cleared)).GetProperty("picture").ValueKind);
+    }
+
+    [Fact]
     public async Task A_viewer_is_answered_about_the_session_that_runs()
     {
         await using var companion = await RunningCompanion.Start();
