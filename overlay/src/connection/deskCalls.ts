@@ -1,5 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { DeskMethods, Reply } from '../wire.ts';
+import type { Reply } from '../wire.ts';
+import type { DeskMethods } from '../wireMethods.ts';
 
 export type DeskMethod = keyof DeskMethods;
 

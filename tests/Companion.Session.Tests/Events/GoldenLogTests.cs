@@ -37,7 +37,7 @@ public sealed class GoldenLogTests
         Assert.Equal(
             "claiming 9 locked r2c1 r2c3 in r2 removes r3c2=9 r3c3=9", Assert.Single(state.Used).Deduction.ToString());
         Assert.Equal((Grade.Why, 0), (state.OnAir?.Grade, state.CalledOnAir.Count));
-        Assert.Equal([new(Cell.Parse("r3c2"), 5), new(Cell.Parse("r9c9"), 1)], state.CalledStandby);
+        Assert.Equal([new(Cell.Parse("r3c2"), 5), new(Cell.Parse("r9c9"), 1)], state.CalledStandby.Items);
         Assert.Equal(new Frame(0.25, 0.1, 0.45, 0.8), state.Scenes["close"]);
         Assert.Equal((true, "close"), (state.CoHostMayAir, state.ShownFrame));
         Assert.Equal(

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Calls, DeskMethod } from '../../connection/deskCalls.ts';
-import type { DeskMethods, Reply } from '../../wire.ts';
+import type { Reply } from '../../wire.ts';
+import type { DeskMethods } from '../../wireMethods.ts';
 
 /** Asks the server and says why where it refuses. */
 export class Asking {

@@ -16,7 +16,7 @@ using Microsoft.AspNetCore.SignalR;
 namespace Companion.Server.Live.Desk;
 
 /// <summary>
-/// What a panel can ask for. <c>DeskMethods</c> in <c>overlay/src/wire.ts</c> says what each method does; cells come as names and
+/// What a panel can ask for. <c>DeskMethods</c> in <c>overlay/src/wireMethods.ts</c> says what each method does; cells come as names and
 /// digits as numbers. <see cref="Permission"/> says who may.
 /// </summary>
 /// <param name="session">The session.</param>

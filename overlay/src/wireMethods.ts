@@ -1,0 +1,88 @@
+/** What pages and server call on each other. */
+
+import type {
+  AudienceDoor,
+  CellName,
+  CueStage,
+  CuesView,
+  DeskView,
+  DoorView,
+  Frame,
+  Grade,
+  NextView,
+  OverlayView,
+  Reply,
+  StageView,
+  ViewersView,
+  WhyView,
+} from './wire.ts';
+import type { LadderView } from './wireLadder.ts';
+
+/** What the server calls on a page. A whole view each time: a lost one is healed by the next. */
+export interface DeskPushes {
+  Desk: (view: DeskView) => void;
+  Next: (view: NextView) => void;
+  Cues: (view: CuesView) => void;
+  Viewers: (view: ViewersView) => void;
+  Door: (view: DoorView) => void;
+  /** The link of the audience's page, which holds a key: to be copied and never shown. */
+  AudienceLink: (link: string) => void;
+  Ladder: (view: LadderView) => void;
+  Why: (view: WhyView) => void;
+}
+
+export interface OverlayPushes {
+  Overlay: (view: OverlayView) => void;
+  Stage: (view: StageView) => void;
+}
+
+/** What a panel may ask for at `/hubs/presenter` or `/hubs/desk`. Co-hosts are refused the entries; the cue list is theirs. */
+export interface DeskMethods {
+  LoadPuzzle: (grid: string, title: string, setter: string, link: string) => Reply;
+  PlaceDigit: (cell: CellName, digit: number) => Reply;
+  EraseCells: (cells: CellName[]) => Reply;
+  ToggleBlockMark: (cells: CellName[], digit: number) => Reply;
+  ToggleCellMark: (cells: CellName[], digit: number) => Reply;
+  ToggleStrike: (cells: CellName[], digit: number) => Reply;
+  SettleMarks: () => Reply;
+  Undo: () => Reply;
+  Redo: () => Reply;
+  ClearGrid: () => Reply;
+  MarkUsed: (id: string) => Reply;
+  StandBy: (id: string) => Reply;
+  /** The open cells that viewers call, as they are called now. */
+  StandByCalls: () => Reply;
+  StandDown: () => Reply;
+  NextGrade: () => Reply;
+  PreviousGrade: () => Reply;
+  ClearAir: () => Reply;
+  AllowCoHostOnAir: (allowed: boolean) => Reply;
+  PlaceFrame: (scene: string, frame: Frame) => Reply;
+  ForgetScene: (scene: string) => Reply;
+  ShowFrame: (scene: string | null) => Reply;
+  CueDeduction: (id: string, grade: Grade) => Reply;
+  CueText: (text: string) => Reply;
+  RewordCue: (id: number, version: number, text: string) => Reply;
+  RegradeCue: (id: number, version: number, grade: Grade) => Reply;
+  /** Behind another one, or to the head of the list. */
+  MoveCue: (id: number, after: number | null) => Reply;
+  TurnCue: (id: number, version: number, stage: CueStage) => Reply;
+  /** On air at its grade, and done. */
+  TakeCue: (id: number, version: number) => Reply;
+  RemoveCue: (id: number, version: number) => Reply;
+  /** Takes off what is done or passed. */
+  SweepCues: () => Reply;
+  LimitAsks: (open: boolean, highest: Grade, quietOnAir: boolean) => Reply;
+  SetDelay: (seconds: number) => Reply;
+  UseMeasuredDelay: () => Reply;
+  ShowDelayCode: () => Reply;
+  HideDelayCode: () => Reply;
+  SetAudienceDoor: (door: AudienceDoor) => Reply;
+  /** The link is pushed to the page that asks. */
+  AudienceLink: () => Reply;
+  EndShow: () => Reply;
+  StopLadder: (rule: string | null) => Reply;
+  SwitchFamily: (family: string, isOn: boolean) => Reply;
+  /** The answer is pushed when it is there. */
+  Why: (cell: CellName, digit: number) => Reply;
+}
