@@ -38,7 +38,7 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: 'Escape', words: 'Clear the air at once' },
   { keys: 'A', words: 'Allow co-hosts to put things on air, or forbid it (presenter)' },
   { keys: 'H', words: 'Show on this board what viewers call, or hide it' },
-  { keys: 'F', words: 'The cells that viewers have found something in stand by' },
+  { keys: 'F', words: 'The cells that viewers call stand by, without digits' },
   { keys: 'V', words: 'Viewers: what they may ask, their page, how far behind they are' },
   { keys: '?', words: 'This list' },
 ];

@@ -94,7 +94,7 @@ public sealed class ViewersTests
         await coHost.Do("StandByCalls");
         var shown = (await coHost.Ask("NextGrade")).Sequence;
 
-        const string Picture = """{"shapes":[{"kind":"called","x":1,"y":1,"count":"2+"}],"caption":"Viewers have found something in these cells"}""";
+        const string Picture = """{"shapes":[{"kind":"called","x":1,"y":1,"count":"2+"}],"caption":"Viewers say they have found these"}""";
         Assert.Equal(Picture, (await overlay.Sees("Overlay", shown)).GetProperty("picture").ToString());
         Assert.Equal(Picture, (await stage.Sees("Stage", shown)).GetProperty("picture").ToString());
         Assert.Equal(1, (await presenter.Sees("Desk", shown)).GetProperty("calledOnAir").GetProperty("cells").GetInt32());
