@@ -31,6 +31,9 @@ public sealed partial class CompanionProcess : IAsyncDisposable
 
     public Uri Stage => _links["stage"];
 
+    /// <summary>A viewer's page, with the key of its link.</summary>
+    public Uri Audience => _links["audience"];
+
     public static async Task<CompanionProcess> StartAsync(string settings = "{}")
     {
         var folder = Directory.CreateTempSubdirectory("companion-").FullName;
@@ -76,7 +79,7 @@ public sealed partial class CompanionProcess : IAsyncDisposable
         _links.Clear();
         var output = new List<string>();
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
-        while (!(_links.ContainsKey("presenter") && _links.ContainsKey("overlay") && _links.ContainsKey("stage")))
+        while (!(_links.ContainsKey("presenter") && _links.ContainsKey("overlay") && _links.ContainsKey("audience")))
         {
             var line = await _process.StandardOutput.ReadLineAsync(patience.Token)
                 ?? throw new InvalidOperationException($"The server ended: {string.Join('\n', output)} {await _process.StandardError.ReadToEndAsync()}");
@@ -96,6 +99,6 @@ public sealed partial class CompanionProcess : IAsyncDisposable
         return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    [GeneratedRegex(@"http://localhost:\d+/(?<page>presenter|desk|overlay|stage)#k=[A-Za-z0-9_-]+")]
+    [GeneratedRegex(@"http://localhost:\d+/(?<page>presenter|desk|overlay|stage|audience)#k=[A-Za-z0-9_-]+")]
     private static partial Regex LinkPattern();
 }
