@@ -6,7 +6,7 @@ using Companion.Benchmarks.Load;
 
 // dotnet run -c Release --project tests/Companion.Benchmarks -- medians            our own table, in half a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
-// dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in minutes
+// dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in ten minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- explained          puzzles solved and explained a second, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
@@ -35,6 +35,6 @@ else if (args is ["rarity"])
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
 else if (args is ["load", ..])
-    await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..].Select(int.Parse) : [0, 500, 1_000, 2_000, 4_000]);
+    await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..] : ["0", "500", "1000", "2000", "4000", "2000/1", "2000/2", "2000/3"]);
 else
     BenchmarkSwitcher.FromAssembly(typeof(Uniqueness).Assembly).Run(args, DefaultConfig.Instance.WithArtifactsPath(".artifacts/benchmarks"));

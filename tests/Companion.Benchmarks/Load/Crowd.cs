@@ -21,10 +21,14 @@ internal sealed class Crowd : IAsyncDisposable
 
     public CrowdSize Size { get; }
 
-    public static async Task<Crowd> ConnectAsync(Uri hub, string key, CrowdSize size)
+    /// <summary>Connects a crowd.</summary>
+    /// <param name="servers">Where: each viewer at the next of them.</param>
+    /// <param name="key">What lets them in.</param>
+    /// <param name="size">How many.</param>
+    public static async Task<Crowd> ConnectAsync(IEnumerable<Uri> servers, string key, CrowdSize size)
     {
         var process = Process.Start(new ProcessStartInfo(
-            "dotnet", [typeof(Crowd).Assembly.Location, "crowd", hub.ToString(), $"{size.Prompt}", $"{size.Slow}", $"{size.Never}"])
+            "dotnet", [typeof(Crowd).Assembly.Location, "crowd", string.Join(',', servers), $"{size.Prompt}", $"{size.Slow}", $"{size.Never}"])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,

@@ -12,12 +12,12 @@ internal static class CrowdProcess
     private const int AtOnce = 50;
 
     /// <summary>Runs until its input ends.</summary>
-    /// <param name="words">The hub, how many viewers read promptly, slowly and never. The key comes as the first line of the input.</param>
+    /// <param name="words">The servers, how many viewers read promptly, slowly and never. The key comes as the first line of the input.</param>
     /// <param name="input">A second line asks for what was noted.</param>
     /// <param name="output">Where it goes.</param>
     public static async Task RunAsync(string[] words, TextReader input, TextWriter output)
     {
-        var hub = new Uri(words[0]);
+        var hubs = words[0].Split(',').Select(server => new Uri(new(server), "/hubs/audience")).ToArray();
         var counts = words[1..].Select(word => int.Parse(word, CultureInfo.InvariantCulture)).ToArray();
         var key = (await input.ReadLineAsync())!;
         var arrivals = new ConcurrentBag<(long Sequence, long At)>();
@@ -29,8 +29,9 @@ internal static class CrowdProcess
                     arrivals.Add((sequence, at));
             }))
             .ToList();
+        var connected = 0;
         foreach (var some in viewers.Chunk(AtOnce))
-            await Task.WhenAll(some.Select(viewer => viewer.Connect(hub, key)));
+            await Task.WhenAll(some.Select(viewer => viewer.Connect(hubs[connected++ % hubs.Length], key)));
         await output.WriteLineAsync("ready");
         await input.ReadLineAsync();
         foreach (var (sequence, at) in arrivals.ToArray())

@@ -1,13 +1,11 @@
 using System.Diagnostics;
-using System.Globalization;
 
 namespace Companion.Benchmarks.Load;
 
 /// <summary>How long views took from the first viewer who had them to the others.</summary>
 /// <param name="Views">How many views.</param>
 /// <param name="Times">The time of each arrival after the view's first, in milliseconds, in ascending order.</param>
-/// <param name="Last">The time to the last viewer of each view, in ascending order.</param>
-internal sealed record FanOut(int Views, double[] Times, double[] Last)
+internal sealed record FanOut(int Views, double[] Times)
 {
     /// <summary>Sums arrivals up.</summary>
     /// <param name="arrivals">View and time of each.</param>
@@ -20,22 +18,12 @@ internal sealed record FanOut(int Views, double[] Times, double[] Last)
         if (pushed.Any(view => view.Count() != viewers))
             throw new InvalidOperationException("A viewer who reads missed a view: " + string.Join(' ', pushed.Select(view => view.Count())));
         var times = new List<double>();
-        var last = new List<double>();
         foreach (var view in pushed)
         {
             var first = view.Min(arrival => arrival.At);
-            var after = view.Select(arrival => Stopwatch.GetElapsedTime(first, arrival.At).TotalMilliseconds).ToList();
-            times.AddRange(after);
-            last.Add(after.Max());
+            times.AddRange(view.Select(arrival => Stopwatch.GetElapsedTime(first, arrival.At).TotalMilliseconds));
         }
 
-        return new(pushed.Count, [.. times.Order()], [.. last.Order()]);
+        return new(pushed.Count, [.. times.Order()]);
     }
-
-    /// <summary>The last columns of a line of the table.</summary>
-    public override string ToString() => Views == 0
-        ? "0 | | | |"
-        : string.Create(CultureInfo.InvariantCulture, $"{Views} | {At(Times, 0.5):F1} | {At(Times, 0.99):F1} | {Last[^1]:F1} |");
-
-    private static double At(double[] sorted, double share) => sorted[(int)(share * (sorted.Length - 1))];
 }
