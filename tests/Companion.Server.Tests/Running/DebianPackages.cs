@@ -23,6 +23,9 @@ internal sealed class DebianPackages
     /// <summary>The IRC servers.</summary>
     public static DebianPackages Irc { get; } = new("irc-servers", "ngircd", "inspircd");
 
+    /// <summary>Services for IRC servers, which keep accounts.</summary>
+    public static DebianPackages IrcServices { get; } = new("irc-services", "atheme-services");
+
     /// <summary>The Redis server; its program lies in the tools' package.</summary>
     public static DebianPackages Redis { get; } = new("redis-server", "redis-server", "redis-tools");
 
