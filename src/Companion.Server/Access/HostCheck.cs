@@ -20,5 +20,6 @@ internal sealed class HostCheck(RequestDelegate next, ServerSettings settings)
         string.Equals(host, "localhost", StringComparison.OrdinalIgnoreCase)
         || (IPAddress.TryParse(host, out var address) && IPAddress.IsLoopback(address))
         || settings.Hosts.Contains(host, StringComparer.OrdinalIgnoreCase)
+        || string.Equals(host, settings.Audience.Host, StringComparison.OrdinalIgnoreCase)
         || (settings.IsOpenToOthers && host.Trim('[', ']') == settings.Listen);
 }

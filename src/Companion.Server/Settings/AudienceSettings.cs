@@ -14,6 +14,9 @@ internal sealed record AudienceSettings
     /// </summary>
     public string Address { get; init; } = "";
 
+    /// <summary>The host of <see cref="Address"/>, which is answered to; null where there is none.</summary>
+    public string? Host => Address.Length > 0 ? new Uri(Address).Host : null;
+
     /// <summary>How many viewers may be there at once, 1 to 100,000.</summary>
     public int MostViewers { get; init; } = 1000;
 
