@@ -239,14 +239,47 @@ public readonly struct CandidateSet : IReadOnlyCollection<Candidate>, IEquatable
     public override string ToString() => string.Join(' ', this);
 
     /// <summary>By cell in reading order, then by digit.</summary>
-    public IEnumerator<Candidate> GetEnumerator()
-    {
-        foreach (var cell in Cells)
-        {
-            foreach (var digit in this[cell])
-                yield return new(cell, digit);
-        }
-    }
+    public Enumerator GetEnumerator() => new(this);
+
+    IEnumerator<Candidate> IEnumerable<Candidate>.GetEnumerator() => GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+
+    /// <summary>Walks a set in order without allocating.</summary>
+    public struct Enumerator : IEnumerator<Candidate>
+    {
+        private readonly CandidateSet _set;
+        private CellSet.Enumerator _cells;
+        private DigitSet.Enumerator _digits;
+
+        internal Enumerator(in CandidateSet set) => (_set, _cells) = (set, set.Cells.GetEnumerator());
+
+        /// <summary>The candidate the walk is at.</summary>
+        public readonly Candidate Current => new(_cells.Current, _digits.Current);
+
+        readonly object IEnumerator.Current => Current;
+
+        /// <summary>Goes to the next candidate.</summary>
+        /// <returns>Whether there is one.</returns>
+        public bool MoveNext()
+        {
+            while (!_digits.MoveNext())
+            {
+                if (!_cells.MoveNext())
+                    return false;
+                _digits = _set[_cells.Current].GetEnumerator();
+            }
+
+            return true;
+        }
+
+        /// <summary>Not supported.</summary>
+        /// <exception cref="NotSupportedException">Always.</exception>
+        public readonly void Reset() => throw new NotSupportedException();
+
+        /// <summary>Nothing to release.</summary>
+        public readonly void Dispose()
+        {
+        }
+    }
 }

@@ -4,7 +4,8 @@ using Companion.Benchmarks;
 using Companion.Benchmarks.KeyToPaint;
 using Companion.Benchmarks.Load;
 
-// dotnet run -c Release --project tests/Companion.Benchmarks -- medians            our own table, in half a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- medians            one solution? in half a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- scans              the scan after an entry, whole and rule by rule, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in ten minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
@@ -22,6 +23,8 @@ if (args is ["crowd", ..])
 Console.WriteLine(Puzzles.Description);
 if (args is ["medians"])
     Medians.Print(Console.Out);
+else if (args is ["scans"])
+    Scans.Print(Console.Out);
 else if (args is ["explained"])
     ExplainedSolves.Print(Console.Out);
 else if (args is ["coverage"])

@@ -26,6 +26,9 @@ internal sealed class ChainFinder : ShortestFirst
     /// <inheritdoc/>
     internal override ChainGraph Graph { get; }
 
+    /// <summary>What is reached from each node of the graph; not of a chain of sets alone.</summary>
+    internal ReachedNodes Reached { get; } = new();
+
     /// <summary>The finder of this kind, with the board read.</summary>
     internal static ChainFinder For(Board board, ChainKind kind)
     {
@@ -50,15 +53,34 @@ internal sealed class ChainFinder : ShortestFirst
     {
         _board = board;
         Graph.Read(board);
+        if (_most == Endless)
+            Reached.Read(Graph);
         for (var single = 0; single < Graph.Singles; single++)
-            Depths[single] = Reach(single) ? Walk.Level : Endless;
+            Depths[single] = IsReached(single) && Reach(single) ? Walk.Level : Endless;
+    }
+
+    // Whether a candidate turns out to be false, however long the chain.
+    private bool IsReached(int single)
+    {
+        if (_most != Endless)
+            return true;
+        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Linked))
+        {
+            foreach (var first in new SharedNodes(Graph.Strong(node), Graph.Strong(node)))
+            {
+                if (Reached.From(first).Overlaps(Graph.Excluded(single)))
+                    return true;
+            }
+        }
+
+        return false;
     }
 
     // Walks from a candidate to where it turns out to be false, or to the end.
     private bool Reach(int single)
     {
         Span<ulong> first = stackalloc ulong[Graph.Words];
-        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Excluded(single)))
+        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Linked))
             first.Add(Graph.Strong(node));
         for (Walk.Begin(Graph, first); !Walk.IsOver && Walk.Level <= _most; Walk.Advance())
         {

@@ -12,16 +12,15 @@ internal sealed class ChainGraph(ChainKind kind)
 
     private readonly int[] _single = new int[Candidate.Count];
     private readonly Dictionary<Node, int> _several = [];
-    private readonly List<int>[] _severalOf = [.. Enumerable.Range(0, Digit.Count).Select(_ => new List<int>())];
     private readonly List<Node> _nodes = [];
     private readonly List<CellSet> _seen = [];
     private readonly List<StrongLinkOfNodes> _links = [];
-    private readonly List<LockedSet> _sets = [];
     private Board _board = Board.Blank;
     private ulong[] _weak = [];
     private ulong[] _strong = [];
     private ulong[] _step = [];
     private ulong[] _excluded = [];
+    private ulong[] _linked = [];
 
     /// <summary>What its chains are made of.</summary>
     internal ChainKind Kind => kind;
@@ -42,6 +41,9 @@ internal sealed class ChainGraph(ChainKind kind)
 
     /// <summary>The nodes that a weak link leads to: they are false where this one is true.</summary>
     internal ReadOnlySpan<ulong> Weak(int node) => _weak.AsSpan(node * Words, Words);
+
+    /// <summary>The nodes from which any strong link goes.</summary>
+    internal ReadOnlySpan<ulong> Linked => _linked.AsSpan(0, Words);
 
     /// <summary>The nodes that are true where this one is false.</summary>
     internal ReadOnlySpan<ulong> Strong(int node) => _strong.AsSpan(node * Words, Words);
@@ -95,7 +97,7 @@ internal sealed class ChainGraph(ChainKind kind)
         if (one.Cells == other.Cells && one.Cells.Count == 1 && _board[one.Cells.First].Count == 2)
             return new(one.Cells, _board[one.Cells.First]);
         var smallest = default(LockedSet);
-        foreach (var set in _sets)
+        foreach (var set in LockedSet.AllAlmost(_board))
         {
             if (set.Digits.Contains(one.Digit) && set.Digits.Contains(other.Digit)
                 && set.Cells.ContainsAll(one.Cells | other.Cells)
@@ -147,12 +149,9 @@ internal sealed class ChainGraph(ChainKind kind)
     {
         Array.Fill(_single, None);
         _several.Clear();
-        foreach (var nodes in _severalOf)
-            nodes.Clear();
         _nodes.Clear();
         _seen.Clear();
         _links.Clear();
-        _sets.Clear();
     }
 
     private int Add(Node node, CellSet seen)
@@ -173,8 +172,6 @@ internal sealed class ChainGraph(ChainKind kind)
             return index;
         var seen = node.Seen;
         index = seen.Overlaps(_board[digit]) ? Add(node, seen) : None;
-        if (index != None)
-            _severalOf[digit.Index].Add(index);
         return index;
     }
 
@@ -216,16 +213,16 @@ internal sealed class ChainGraph(ChainKind kind)
 
     private void LinkSets()
     {
-        LockedSet.FindAlmost(_board, _sets);
-        foreach (var (cells, digits) in _sets)
+        Span<int> nodes = stackalloc int[Digit.Count];
+        foreach (var set in LockedSet.AllAlmost(_board))
         {
-            for (var rest = digits; rest.Count > 1;)
+            var count = 0;
+            foreach (var digit in set.Digits)
+                nodes[count++] = NodeOf(digit, _board[digit] & set.Cells);
+            for (var one = 0; one < count; one++)
             {
-                var one = rest.First;
-                rest = rest.Without(one);
-                var node = NodeOf(one, _board[one] & cells);
-                foreach (var other in rest)
-                    Link(node, NodeOf(other, _board[other] & cells), cells.Count, new(cells, digits));
+                for (var other = one + 1; other < count; other++)
+                    Link(nodes[one], nodes[other], set.Cells.Count, set);
             }
         }
     }
@@ -239,20 +236,38 @@ internal sealed class ChainGraph(ChainKind kind)
     private void MakeRows()
     {
         Words = NodeBits.WordsFor(Count);
-        Reserve(ref _weak);
         Reserve(ref _strong);
-        Reserve(ref _step);
         Reserve(ref _excluded);
+        Reserve(ref _step);
+        if (_linked.Length < Words)
+            _linked = new ulong[Words * 2];
+        _linked.AsSpan(0, Words).Clear();
         foreach (var (one, other, _, _) in _links)
         {
-            _strong.AsSpan(one * Words, Words).Set(other);
-            _strong.AsSpan(other * Words, Words).Set(one);
+            Row(_strong, one).Set(other);
+            Row(_strong, other).Set(one);
+            Row(_linked, 0).Set(one);
+            Row(_linked, 0).Set(other);
+        }
+
+        ExcludeSeen();
+        if (kind.HasFlag(ChainKind.WithinCells))
+        {
+            ExcludeWithinCells();
+            _weak = _excluded;
+        }
+        else
+        {
+            Reserve(ref _weak);
+            _excluded.AsSpan(0, Count * Words).CopyTo(_weak);
+            ExcludeWithinCells();
         }
 
         for (var node = 0; node < Count; node++)
-            MakeWeak(node);
-        for (var node = 0; node < Count; node++)
-            MakeStep(node);
+        {
+            foreach (var other in new SharedNodes(Weak(node), Linked))
+                Row(_step, node).Add(Strong(other));
+        }
     }
 
     private void Reserve(ref ulong[] rows)
@@ -262,35 +277,37 @@ internal sealed class ChainGraph(ChainKind kind)
         rows.AsSpan(0, Count * Words).Clear();
     }
 
-    private void MakeWeak(int node)
+    private Span<ulong> Row(ulong[] rows, int node) => rows.AsSpan(node * Words, Words);
+
+    // The nodes of the same digit. A group excludes what each of its cells does.
+    private void ExcludeSeen()
     {
-        var weak = _weak.AsSpan(node * Words, Words);
-        var excluded = _excluded.AsSpan(node * Words, Words);
-        var (digit, cells) = _nodes[node];
-        foreach (var cell in _board[digit] & _seen[node])
-            excluded.Set(NodeOf(new Candidate(cell, digit)));
-        foreach (var other in _severalOf[digit.Index])
+        for (var node = 0; node < Count; node++)
         {
-            if (_seen[node].ContainsAll(_nodes[other].Cells))
-                excluded.Set(other);
+            var digit = _nodes[node].Digit;
+            foreach (var cell in _board[digit] & _seen[node])
+                Row(_excluded, NodeOf(new Candidate(cell, digit))).Set(node);
         }
 
-        if (!kind.HasFlag(ChainKind.WithinCells))
-            excluded.CopyTo(weak);
-        if (node < Singles)
+        for (var node = Singles; node < Count; node++)
         {
-            foreach (var other in _board[cells.First].Without(digit))
-                excluded.Set(NodeOf(new Candidate(cells.First, other)));
+            var (digit, cells) = _nodes[node];
+            var excluded = Row(_excluded, node);
+            Excluded(NodeOf(new Candidate(cells.First, digit))).CopyTo(excluded);
+            foreach (var cell in cells)
+                excluded.Intersect(Excluded(NodeOf(new Candidate(cell, digit))));
         }
-
-        if (kind.HasFlag(ChainKind.WithinCells))
-            excluded.CopyTo(weak);
     }
 
-    private void MakeStep(int node)
+    private void ExcludeWithinCells()
     {
-        var step = _step.AsSpan(node * Words, Words);
-        foreach (var other in new SharedNodes(Weak(node), Weak(node)))
-            step.Add(Strong(other));
+        foreach (var cell in _board.Open)
+        {
+            foreach (var digit in _board[cell])
+            {
+                foreach (var other in _board[cell].Without(digit))
+                    Row(_excluded, NodeOf(new Candidate(cell, digit))).Set(NodeOf(new Candidate(cell, other)));
+            }
+        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace Companion.Engine.Rules.Chains;
 
@@ -10,11 +11,27 @@ internal readonly record struct LockedSet(CellSet Cells, DigitSet Digits)
     /// <summary>The most cells that count: few can take in more.</summary>
     internal const int MostCells = 5;
 
+    [ThreadStatic]
+    private static (Board Board, List<LockedSet> Sets)? _last;
+
     /// <summary>
-    /// Adds every almost locked set of two to <see cref="MostCells"/> cells of which no part is a naked subset, each once: by house (rows, columns,
-    /// blocks), then by cells.
+    /// Every almost locked set of two to <see cref="MostCells"/> cells of which no part is a naked subset, each once: by house (rows,
+    /// columns, blocks), then by cells. Kept for the thread's last board, since several rules ask about the same one.
     /// </summary>
-    internal static void FindAlmost(Board board, List<LockedSet> found)
+    internal static ReadOnlySpan<LockedSet> AllAlmost(Board board)
+    {
+        var sets = _last?.Sets ?? [];
+        if (!ReferenceEquals(_last?.Board, board))
+        {
+            sets.Clear();
+            FindAlmost(board, sets);
+            _last = (board, sets);
+        }
+
+        return CollectionsMarshal.AsSpan(sets);
+    }
+
+    private static void FindAlmost(Board board, List<LockedSet> found)
     {
         Span<ushort> digitsAt = stackalloc ushort[9];
         Span<ushort> unions = stackalloc ushort[1 << 9];

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -22,6 +23,27 @@ internal static class NodeBits
         ref var others = ref MemoryMarshal.GetReference(other);
         for (nuint word = 0; word < (nuint)row.Length; word += WordsOfVector)
             (Vector256.LoadUnsafe(ref its, word) | Vector256.LoadUnsafe(ref others, word)).StoreUnsafe(ref its, word);
+    }
+
+    /// <summary>The first node of a row that is not in the other; -1 where there is none.</summary>
+    internal static int FirstBeside(ReadOnlySpan<ulong> row, ReadOnlySpan<ulong> other)
+    {
+        for (var word = 0; word < row.Length; word++)
+        {
+            if ((row[word] & ~other[word]) is var rest && rest != 0)
+                return word << 6 | BitOperations.TrailingZeroCount(rest);
+        }
+
+        return -1;
+    }
+
+    /// <summary>Leaves the nodes that are in the other row too.</summary>
+    internal static void Intersect(this Span<ulong> row, ReadOnlySpan<ulong> other)
+    {
+        ref var its = ref MemoryMarshal.GetReference(row);
+        ref var others = ref MemoryMarshal.GetReference(other);
+        for (nuint word = 0; word < (nuint)row.Length; word += WordsOfVector)
+            (Vector256.LoadUnsafe(ref its, word) & Vector256.LoadUnsafe(ref others, word)).StoreUnsafe(ref its, word);
     }
 
     internal static bool Overlaps(this ReadOnlySpan<ulong> row, ReadOnlySpan<ulong> other)
