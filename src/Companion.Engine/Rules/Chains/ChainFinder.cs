@@ -42,7 +42,9 @@ internal sealed class ChainFinder : ShortestFirst
     /// <inheritdoc/>
     protected override bool Trace(int single)
     {
-        Reach(single);
+        Walk.Begin(Graph, Graph.Follows(single));
+        while (Walk.Level < Depths[single])
+            Walk.Advance();
         return Walk.Trace(Graph.Excluded(single), Graph.Excluded(single), Path);
     }
 
@@ -56,38 +58,37 @@ internal sealed class ChainFinder : ShortestFirst
         if (_most == Endless)
             Reached.Read(Graph);
         for (var single = 0; single < Graph.Singles; single++)
-            Depths[single] = IsReached(single) && Reach(single) ? Walk.Level : Endless;
+            Depths[single] = Measure(single);
     }
 
-    // Whether a candidate turns out to be false, however long the chain.
-    private bool IsReached(int single)
+    // The fewest strong links of a chain by which a candidate goes. A chain reads the same from either end, so that the walk goes
+    // half the way: from its last level one weak link leads to that level or to the next one, which other halves have come to.
+    private int Measure(int single)
     {
-        if (_most != Endless)
-            return true;
-        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Linked))
+        Span<ulong> weak = stackalloc ulong[Graph.Words];
+        if (_most == Endless)
         {
-            foreach (var first in new SharedNodes(Graph.Strong(node), Graph.Strong(node)))
-            {
-                if (Reached.From(first).Overlaps(Graph.Excluded(single)))
-                    return true;
-            }
+            Reached.From(Graph.Follows(single), weak);
+            if (!Graph.Excluded(single).Overlaps(weak))
+                return Endless;
         }
 
-        return false;
-    }
-
-    // Walks from a candidate to where it turns out to be false, or to the end.
-    private bool Reach(int single)
-    {
-        Span<ulong> first = stackalloc ulong[Graph.Words];
-        foreach (var node in new SharedNodes(Graph.Excluded(single), Graph.Linked))
-            first.Add(Graph.Strong(node));
-        for (Walk.Begin(Graph, first); !Walk.IsOver && Walk.Level <= _most; Walk.Advance())
+        Graph.Excluded(single).CopyTo(weak);
+        Walk.Begin(Graph, Graph.Follows(single));
+        for (var links = 1; !Walk.IsOver; links += 2)
         {
-            if (Walk.Fresh.Overlaps(Graph.Excluded(single)))
-                return true;
+            if (Walk.Fresh.Overlaps(weak))
+                return links;
+            if (links >= _most)
+                break;
+            weak.Clear();
+            foreach (var node in Walk.At(Walk.Level))
+                weak.Add(Graph.Weak(node));
+            if (Walk.Fresh.Overlaps(weak))
+                return links + 1;
+            Walk.Advance();
         }
 
-        return false;
+        return Endless;
     }
 }

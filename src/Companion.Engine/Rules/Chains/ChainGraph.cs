@@ -19,6 +19,7 @@ internal sealed class ChainGraph(ChainKind kind)
     private ulong[] _weak = [];
     private ulong[] _strong = [];
     private ulong[] _step = [];
+    private ulong[] _follows = [];
     private ulong[] _excluded = [];
     private ulong[] _linked = [];
 
@@ -120,6 +121,9 @@ internal sealed class ChainGraph(ChainKind kind)
             removes = removes.WithPlane(digit, _board[digit] & (_board[digit] & set.Cells).CommonPeers);
         return removes;
     }
+
+    /// <summary>The nodes that are true where this candidate is, by all that it excludes and one strong link.</summary>
+    internal ReadOnlySpan<ulong> Follows(int single) => _follows.AsSpan(single * Words, Words);
 
     /// <summary>Reads a board.</summary>
     internal void Read(Board board)
@@ -238,7 +242,6 @@ internal sealed class ChainGraph(ChainKind kind)
         Words = NodeBits.WordsFor(Count);
         Reserve(ref _strong);
         Reserve(ref _excluded);
-        Reserve(ref _step);
         if (_linked.Length < Words)
             _linked = new ulong[Words * 2];
         _linked.AsSpan(0, Words).Clear();
@@ -255,18 +258,27 @@ internal sealed class ChainGraph(ChainKind kind)
         {
             ExcludeWithinCells();
             _weak = _excluded;
+            Combine(_weak, Count, ref _step);
+            _follows = _step;
         }
         else
         {
             Reserve(ref _weak);
             _excluded.AsSpan(0, Count * Words).CopyTo(_weak);
             ExcludeWithinCells();
+            Combine(_weak, Count, ref _step);
+            Combine(_excluded, Singles, ref _follows);
         }
+    }
 
-        for (var node = 0; node < Count; node++)
+    // For each of the first nodes, what is linked strongly with any in its row.
+    private void Combine(ulong[] rows, int count, ref ulong[] combined)
+    {
+        Reserve(ref combined);
+        for (var node = 0; node < count; node++)
         {
-            foreach (var other in new SharedNodes(Weak(node), Linked))
-                Row(_step, node).Add(Strong(other));
+            foreach (var other in new SharedNodes(Row(rows, node), Linked))
+                Row(combined, node).Add(Strong(other));
         }
     }
 

@@ -36,7 +36,7 @@ internal static class ChainPath
         var (first, last) = (path[0], path[^1]);
         if (graph.Weak(first).Has(last))
             return DeduceLoop(rule, board, graph, path);
-        var pattern = new ChainPattern(board, graph);
+        var pattern = ChainPattern.Begin(board, graph);
         Enter(pattern, graph, path, graph[first].Cells | graph[last].Cells);
         return first == last && first < graph.Singles
             ? pattern.Deduce(rule, places: CandidateSet.Of(graph.CandidateOf(first)), removes: CandidateSet.Empty)
@@ -54,7 +54,7 @@ internal static class ChainPath
     internal static Deduction DeduceLoop(
         RuleId rule, Board board, ChainGraph graph, List<int> path, ReadOnlySpan<LockedSet> sets = default)
     {
-        var pattern = new ChainPattern(board, graph);
+        var pattern = ChainPattern.Begin(board, graph);
         Enter(pattern, graph, path, CellSet.Empty, sets);
         pattern.LinkWeakly(graph[path[^1]], graph[path[0]]);
         pattern.Lock();

@@ -2,16 +2,42 @@ using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules.Chains;
 
-/// <summary>Gathers what chains name on a board, link by link, and makes a deduction of it.</summary>
-internal sealed class ChainPattern(Board board, ChainGraph graph)
+/// <summary>
+/// Gathers what chains name on a board, link by link, and makes a deduction of it. There is one for each thread, so that nothing is
+/// allocated but the deductions.
+/// </summary>
+internal sealed class ChainPattern
 {
+    [ThreadStatic]
+    private static ChainPattern? _ofThread;
+
     private readonly List<PatternCell> _cells = [];
     private readonly List<Link> _links = [];
     private readonly List<(LockedSet Set, DigitSet Linking)> _sets = [];
+    private readonly List<CellSet> _cellsOfSets = [];
     private CellSet _known;
     private HouseSet _houses;
     private DigitSet _digits;
     private CandidateSet _restsOn;
+    private Board _board = Board.Blank;
+    private ChainGraph _graph = null!;
+
+    private ChainPattern()
+    {
+    }
+
+    /// <summary>The thread's pattern, with nothing in it.</summary>
+    internal static ChainPattern Begin(Board board, ChainGraph graph)
+    {
+        var pattern = _ofThread ??= new();
+        (pattern._board, pattern._graph) = (board, graph);
+        pattern._cells.Clear();
+        pattern._links.Clear();
+        pattern._sets.Clear();
+        pattern._cellsOfSets.Clear();
+        (pattern._known, pattern._houses, pattern._digits, pattern._restsOn) = (default, default, default, default);
+        return pattern;
+    }
 
     /// <summary>Adds a cell; one added before keeps its role.</summary>
     internal void Add(Cell cell, Role role)
@@ -30,7 +56,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         if (choice.House is { } house)
         {
             _houses = _houses.With(house);
-            _restsOn |= CandidateSet.Of(board.Open & house.Cells, choice.Candidates.Digits) - choice.Candidates;
+            _restsOn |= CandidateSet.Of(_board.Open & house.Cells, choice.Candidates.Digits) - choice.Candidates;
         }
         else
         {
@@ -44,19 +70,19 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
     /// <param name="goes">The candidate that the end of the chain takes out; null where the end is what is concluded.</param>
     internal void Branch(int start, List<int> path, int? goes)
     {
-        var before = graph[start];
+        var before = _graph[start];
         for (var at = 0; at < path.Count; at += 2)
         {
-            var (from, to) = (graph[path[at]], graph[path[at + 1]]);
+            var (from, to) = (_graph[path[at]], _graph[path[at + 1]]);
             LinkWeakly(before, from);
-            LinkStrongly(from, to, from.Digit == to.Digit ? default : graph.SetOf(from, to));
+            LinkStrongly(from, to, from.Digit == to.Digit ? default : _graph.SetOf(from, to));
             foreach (var cell in from.Cells | to.Cells)
                 Add(cell, Role.Chain);
             before = to;
         }
 
         if (goes is { } single)
-            LinkWeakly(before, graph[single]);
+            LinkWeakly(before, _graph[single]);
     }
 
     /// <summary>Adds a weak link.</summary>
@@ -76,7 +102,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         _digits = _digits.With(from.Digit).With(to.Digit);
         if (from.Digit == to.Digit)
             NameHouse(from, to);
-        else if (set.Cells.Count > 1 || graph.Kind == ChainKind.SetsOnly)
+        else if (set.Cells.Count > 1 || _graph.Kind == ChainKind.SetsOnly)
             NameSet(set, from, to);
         else
             _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits);
@@ -87,8 +113,8 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
     {
         foreach (var (set, linking) in _sets)
         {
-            foreach (var digit in graph.LockedOut(set, linking).Digits)
-                _restsOn |= CandidateSet.Of(set.Cells - board[digit], digit);
+            foreach (var digit in _graph.LockedOut(set, linking).Digits)
+                _restsOn |= CandidateSet.Of(set.Cells - _board[digit], digit);
         }
     }
 
@@ -99,7 +125,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         Houses = _houses,
         Digits = _digits,
         Links = [.. _links],
-        Sets = [.. _sets.Select(part => part.Set.Cells)],
+        Sets = [.. _cellsOfSets],
         RestsOn = _restsOn,
         Places = places,
         Removes = removes,
@@ -110,7 +136,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         var places = from.Cells | to.Cells;
         var house = HouseOf(places, from.Digit);
         _houses = _houses.With(house);
-        _restsOn |= CandidateSet.Of(board.Open & house.Cells - places, from.Digit);
+        _restsOn |= CandidateSet.Of(_board.Open & house.Cells - places, from.Digit);
     }
 
     // The block where there is a choice, which is taken in at a glance; two lines never share two cells.
@@ -119,7 +145,7 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
         var found = default(House?);
         foreach (var house in places.CommonHouses)
         {
-            if ((board[digit] & house.Cells) == places)
+            if ((_board[digit] & house.Cells) == places)
                 found = house;
         }
 
@@ -130,11 +156,17 @@ internal sealed class ChainPattern(Board board, ChainGraph graph)
     private void NameSet(LockedSet set, Node from, Node to)
     {
         var linking = DigitSet.Of(from.Digit, to.Digit);
-        var known = _sets.FindIndex(part => part.Set == set);
+        var known = _cellsOfSets.IndexOf(set.Cells);
         if (known >= 0)
+        {
             _sets[known] = (set, _sets[known].Linking | linking);
+        }
         else
+        {
             _sets.Add((set, linking));
+            _cellsOfSets.Add(set.Cells);
+        }
+
         _digits |= set.Digits;
         _restsOn |= CandidateSet.Of(set.Cells, ~set.Digits)
             | CandidateSet.Of(set.Cells - from.Cells, from.Digit)

@@ -28,9 +28,6 @@ internal sealed class ChainWalk
     /// <summary>The nodes first met on the last level.</summary>
     internal ReadOnlySpan<ulong> Fresh => _fresh.AsSpan(0, _graph.Words);
 
-    /// <summary>All nodes met.</summary>
-    internal ReadOnlySpan<ulong> Visited => _visited.AsSpan(0, _graph.Words);
-
     /// <summary>The nodes of a level, 1 for the first.</summary>
     internal ReadOnlySpan<int> At(int level) =>
         _order.AsSpan(_levels[level - 1], (level < _levels.Count ? _levels[level] : _end) - _levels[level - 1]);

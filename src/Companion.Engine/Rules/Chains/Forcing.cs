@@ -27,7 +27,7 @@ internal sealed class Forcing
     private Forcing(bool isOfSets)
     {
         _isOfSets = isOfSets;
-        _supposition = new(isOfSets ? 1 : int.MaxValue);
+        _supposition = new(oneLink: isOfSets);
     }
 
     // The candidate is placed where it was supposed to be false, else it goes. Links: of all the chains together.
@@ -135,7 +135,7 @@ internal sealed class Forcing
 
     private void Suppose(int single, bool holds)
     {
-        _supposition.Follow(Graph, single, holds);
+        _supposition.Follow(_chains, single, holds);
         if (_supposition.RefutesItself)
             return;
         var best = new Conclusion(int.MaxValue, single, !holds, -1);
@@ -167,9 +167,9 @@ internal sealed class Forcing
 
     private Deduction Deduce(RuleId rule, Board board, Conclusion conclusion)
     {
-        var pattern = new ChainPattern(board, Graph);
+        var pattern = ChainPattern.Begin(board, Graph);
         pattern.Start(_choices[conclusion.Choice]);
-        _supposition.Follow(Graph, conclusion.Single, !conclusion.Places);
+        _supposition.Follow(_chains, conclusion.Single, !conclusion.Places);
         _supposition.CountLinks();
         var goes = CandidateSet.Of(board.Open, DigitSet.All);
         foreach (var candidate in _choices[conclusion.Choice].Candidates)

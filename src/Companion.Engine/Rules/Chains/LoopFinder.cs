@@ -11,20 +11,20 @@ internal sealed class LoopFinder : ShortestFirst
     private static LoopFinder? _ofThread;
 
     private Board? _board;
-    private ChainGraph _graph = null!;
+    private ChainFinder _chains = null!;
 
     private LoopFinder()
     {
     }
 
     /// <inheritdoc/>
-    internal override ChainGraph Graph => _graph;
+    internal override ChainGraph Graph => _chains.Graph;
 
     /// <summary>The finder, with the board read.</summary>
     internal static LoopFinder For(Board board)
     {
         var finder = _ofThread ??= new();
-        finder._graph = ChainFinder.For(board, ChainKind.Plain).Graph;
+        finder._chains = ChainFinder.For(board, ChainKind.Plain);
         if (!ReferenceEquals(finder._board, board))
             finder.Read(board);
         return finder;
@@ -33,8 +33,8 @@ internal sealed class LoopFinder : ShortestFirst
     /// <inheritdoc/>
     protected override bool Trace(int single)
     {
-        var seen = _graph.Weak(single);
-        for (var from = 0; from < _graph.Count; from++)
+        var seen = Graph.Weak(single);
+        for (var from = 0; from < Graph.Count; from++)
         {
             if (seen.Has(from) && Trace(single, from))
                 return true;
@@ -44,20 +44,20 @@ internal sealed class LoopFinder : ShortestFirst
     }
 
     /// <inheritdoc/>
-    protected override Deduction Deduce(RuleId rule, Board board) => ChainPath.DeduceLoop(rule, board, _graph, Path);
+    protected override Deduction Deduce(RuleId rule, Board board) => ChainPath.DeduceLoop(rule, board, Graph, Path);
 
     // Of the loops through this node, one that comes back to it from another that the candidate sees.
     private bool Trace(int single, int from)
     {
-        Walk.Begin(_graph, _graph.Strong(from));
+        Walk.Begin(Graph, Graph.Strong(from));
         while (!Walk.IsOver && Walk.Level < Depths[single])
             Walk.Advance();
-        Span<ulong> start = stackalloc ulong[_graph.Words];
+        Span<ulong> start = stackalloc ulong[Graph.Words];
         start.Set(from);
-        Span<ulong> ends = stackalloc ulong[_graph.Words];
-        _graph.Weak(from).CopyTo(ends);
+        Span<ulong> ends = stackalloc ulong[Graph.Words];
+        Graph.Weak(from).CopyTo(ends);
         for (var word = 0; word < ends.Length; word++)
-            ends[word] &= _graph.Weak(single)[word];
+            ends[word] &= Graph.Weak(single)[word];
         return Walk.Trace(start, ends, Path);
     }
 
@@ -65,9 +65,13 @@ internal sealed class LoopFinder : ShortestFirst
     {
         _board = board;
         Depths.Fill(Endless);
-        for (var from = 0; from < _graph.Count; from++)
+        Span<ulong> reached = stackalloc ulong[Graph.Words];
+        for (var from = 0; from < Graph.Count; from++)
         {
-            for (Walk.Begin(_graph, _graph.Strong(from)); !Walk.IsOver; Walk.Advance())
+            _chains.Reached.From(Graph.Strong(from), reached);
+            if (!Graph.Weak(from).Overlaps(reached))
+                continue;
+            for (Walk.Begin(Graph, Graph.Strong(from)); !Walk.IsOver; Walk.Advance())
                 Close(from);
         }
     }
@@ -75,9 +79,9 @@ internal sealed class LoopFinder : ShortestFirst
     // The loops that the walk's last level closes: back to the start, which cannot be true together with where it has come to.
     private void Close(int from)
     {
-        foreach (var to in new SharedNodes(Walk.Fresh, _graph.Weak(from)))
+        foreach (var to in new SharedNodes(Walk.Fresh, Graph.Weak(from)))
         {
-            foreach (var single in new SharedNodes(_graph.Weak(from), _graph.Weak(to)))
+            foreach (var single in new SharedNodes(Graph.Weak(from), Graph.Weak(to)))
                 Depths[single] = Math.Min(Depths[single], Walk.Level);
         }
     }

@@ -10,6 +10,14 @@ internal sealed class ReachedNodes
     /// <summary>The nodes reached from this one, itself among them.</summary>
     internal ReadOnlySpan<ulong> From(int node) => _rows.AsSpan(node * _words, _words);
 
+    /// <summary>Sets a row to the nodes reached from any of these.</summary>
+    internal void From(ReadOnlySpan<ulong> nodes, Span<ulong> row)
+    {
+        row.Clear();
+        while (NodeBits.FirstBeside(nodes, row) is var node && node >= 0)
+            row.Add(From(node));
+    }
+
     /// <summary>Reads a graph.</summary>
     internal void Read(ChainGraph graph)
     {

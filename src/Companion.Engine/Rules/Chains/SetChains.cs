@@ -125,27 +125,33 @@ internal sealed class SetChains
         {
             if (_levels[level].Length < Graph.Count)
                 _levels[level] = new (int, int, int)[Graph.Count * 5 / 4];
+            _levels[level].AsSpan().Fill((Costly, 0, 0));
+            _reached[level].Clear();
         }
     }
 
     // The fewest cells of a chain of so many sets by which the candidate goes.
     private int Measure(int single, int sets)
     {
-        var excluded = Graph.Excluded(single);
-        for (var level = 0; level < sets; level++)
+        for (var level = 0; level < ChainFinder.MostSets; level++)
         {
-            _levels[level].AsSpan(0, Graph.Count).Fill((Costly, 0, 0));
+            foreach (var node in _reached[level])
+                _levels[level][node] = (Costly, 0, 0);
             _reached[level].Clear();
         }
 
-        foreach (var start in new SharedNodes(excluded, excluded))
+        var excluded = Graph.Excluded(single);
+        foreach (var start in new SharedNodes(excluded, Graph.Linked))
             Link(0, start, from: -1, cells: 0);
         for (var level = 1; level < sets; level++)
         {
             foreach (var from in _reached[level - 1])
             {
-                foreach (var next in new SharedNodes(Graph.Weak(from), Graph.Weak(from)))
-                    Link(level, next, from, _levels[level - 1][from].Cells);
+                foreach (var next in new SharedNodes(Graph.Weak(from), Graph.Linked))
+                {
+                    if (level < sets - 1 || Graph.Strong(next).Overlaps(excluded)) // The last one has to end the chain.
+                        Link(level, next, from, _levels[level - 1][from].Cells);
+                }
             }
         }
 

@@ -3,14 +3,14 @@ namespace Companion.Engine.Rules.Chains;
 /// <summary>
 /// What follows along chains where a candidate is supposed to be true, or false: which others are false, and by how many links.
 /// </summary>
-/// <param name="most">The most strong links of a chain.</param>
-internal sealed class Supposition(int most = int.MaxValue)
+/// <param name="oneLink">Whether chains have one strong link at most.</param>
+internal sealed class Supposition(bool oneLink)
 {
     private readonly ChainWalk _walk = new();
     private readonly int[] _links = new int[Candidate.Count];
     private ulong[] _false = [];
-    private ulong[] _starts = [];
-    private ulong[] _first = [];
+    private ulong[] _true = [];
+    private ulong[] _itself = [];
     private ChainGraph _graph = null!;
     private int _single;
     private bool _holds;
@@ -19,28 +19,29 @@ internal sealed class Supposition(int most = int.MaxValue)
     internal ReadOnlySpan<ulong> False => _false.AsSpan(0, _graph.Words);
 
     /// <summary>Whether what was supposed to be false turns out to be true by a chain of its own.</summary>
-    internal bool RefutesItself => !_holds && _walk.Visited.Has(_single);
+    internal bool RefutesItself => !_holds && True.Has(_single);
 
     /// <summary>How many links lead to a candidate that is false, once they were counted.</summary>
     internal int LinksTo(int single) => _links[single];
 
     /// <summary>Follows all chains from this candidate.</summary>
-    /// <param name="graph">The nodes and their links.</param>
+    /// <param name="chains">The nodes and what they reach.</param>
     /// <param name="single">The candidate.</param>
     /// <param name="holds">Whether it is supposed to be true.</param>
-    internal void Follow(ChainGraph graph, int single, bool holds)
+    internal void Follow(ChainFinder chains, int single, bool holds)
     {
-        (_graph, _single, _holds) = (graph, single, holds);
-        if (_false.Length < graph.Words)
-            (_false, _starts, _first) = (new ulong[graph.Words * 2], new ulong[graph.Words * 2], new ulong[graph.Words * 2]);
-        SetStarts();
-        var gone = _false.AsSpan(0, graph.Words);
-        Starts.CopyTo(gone);
-        for (Restart(); !_walk.IsOver && _walk.Level <= most; _walk.Advance())
-        {
-            foreach (var node in _walk.At(_walk.Level))
-                gone.Add(graph.Excluded(node));
-        }
+        (_graph, _single, _holds) = (chains.Graph, single, holds);
+        if (_false.Length < _graph.Words)
+            (_false, _true, _itself) = (new ulong[_graph.Words * 2], new ulong[_graph.Words * 2], new ulong[_graph.Words * 2]);
+        _itself.AsSpan().Clear();
+        _itself.AsSpan().Set(single);
+        if (oneLink)
+            First.CopyTo(_true);
+        else
+            chains.Reached.From(First, _true.AsSpan(0, _graph.Words));
+        Starts.CopyTo(_false);
+        foreach (var node in new SharedNodes(True, True))
+            _false.AsSpan(0, _graph.Words).Add(_graph.Excluded(node));
     }
 
     /// <summary>Counts the links to all candidates that are false.</summary>
@@ -48,7 +49,7 @@ internal sealed class Supposition(int most = int.MaxValue)
     {
         _links.AsSpan(0, _graph.Singles).Fill(int.MaxValue);
         Note(Starts, links: _holds ? 1 : 0);
-        for (Restart(); !_walk.IsOver && _walk.Level <= most; _walk.Advance())
+        for (_walk.Begin(_graph, First); !_walk.IsOver && !(oneLink && _walk.Level > 1); _walk.Advance())
         {
             foreach (var node in _walk.At(_walk.Level))
                 Note(_graph.Excluded(node), LinksAt(_walk.Level));
@@ -64,34 +65,20 @@ internal sealed class Supposition(int most = int.MaxValue)
         path.Clear();
         if (_links[single] <= 1)
             return;
-        for (Restart(); LinksAt(_walk.Level) < _links[single];)
+        for (_walk.Begin(_graph, First); LinksAt(_walk.Level) < _links[single];)
             _walk.Advance();
         _walk.Trace(Starts, _graph.Excluded(single), path);
     }
 
-    private ReadOnlySpan<ulong> Starts => _starts.AsSpan(0, _graph.Words);
-
-    private int LinksAt(int level) => _holds ? level * 2 + 1 : level * 2;
+    private ReadOnlySpan<ulong> True => _true.AsSpan(0, _graph.Words);
 
     // The nodes that are false first: what a true candidate excludes, or the false one itself.
-    private void SetStarts()
-    {
-        var starts = _starts.AsSpan(0, _graph.Words);
-        starts.Clear();
-        if (_holds)
-            starts.Add(_graph.Excluded(_single));
-        else
-            starts.Set(_single);
-    }
+    private ReadOnlySpan<ulong> Starts => _holds ? _graph.Excluded(_single) : _itself.AsSpan(0, _graph.Words);
 
-    private void Restart()
-    {
-        var first = _first.AsSpan(0, _graph.Words);
-        first.Clear();
-        foreach (var node in new SharedNodes(Starts, Starts))
-            first.Add(_graph.Strong(node));
-        _walk.Begin(_graph, first);
-    }
+    // The nodes that are true by one strong link.
+    private ReadOnlySpan<ulong> First => _holds ? _graph.Follows(_single) : _graph.Strong(_single);
+
+    private int LinksAt(int level) => _holds ? level * 2 + 1 : level * 2;
 
     private void Note(ReadOnlySpan<ulong> row, int links)
     {
