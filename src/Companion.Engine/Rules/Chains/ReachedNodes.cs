@@ -35,6 +35,12 @@ internal sealed class ReachedNodes
             followed.Set(node);
             while (NodeBits.FirstBeside(row, followed) is var next && next >= 0)
             {
+                if (next < node && From(next).Has(node))
+                {
+                    From(next).CopyTo(row); // Each reaches the other, and so the same.
+                    break;
+                }
+
                 if (next < node)
                 {
                     row.Add(From(next));
