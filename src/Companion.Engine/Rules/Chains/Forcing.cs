@@ -19,6 +19,7 @@ internal sealed class Forcing
     private readonly List<Choice> _choices = [];
     private readonly List<Conclusion> _conclusions = [];
     private readonly List<int> _path = [];
+    private readonly List<int> _firsts = []; // Of each choice: most are told apart by it.
     private ulong[] _masks = [];
     private int _words;
     private ChainFinder _chains = null!;
@@ -114,10 +115,16 @@ internal sealed class Forcing
         if (_masks.Length < _choices.Count * _words)
             _masks = new ulong[_choices.Count * _words * 5 / 4];
         _masks.AsSpan(0, _choices.Count * _words).Clear();
+        _firsts.Clear();
         for (var choice = 0; choice < _choices.Count; choice++)
         {
             foreach (var candidate in _choices[choice].Candidates)
-                _masks.AsSpan(choice * _words, _words).Set(Graph.NodeOf(candidate));
+            {
+                var node = Graph.NodeOf(candidate);
+                if (_firsts.Count == choice)
+                    _firsts.Add(node);
+                _masks.AsSpan(choice * _words, _words).Set(node);
+            }
         }
     }
 
@@ -154,8 +161,8 @@ internal sealed class Forcing
             _conclusions.Add(best);
     }
 
-    private bool IsAllFalse(int choice) =>
-        ((ReadOnlySpan<ulong>)_masks.AsSpan(choice * _words, _words)).IsWithin(_supposition.False);
+    private bool IsAllFalse(int choice) => _supposition.False.Has(_firsts[choice])
+        && ((ReadOnlySpan<ulong>)_masks.AsSpan(choice * _words, _words)).IsWithin(_supposition.False);
 
     private int LinksTo(int choice)
     {

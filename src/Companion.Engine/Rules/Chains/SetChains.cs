@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules.Chains;
@@ -15,7 +16,10 @@ internal sealed class SetChains
 
     private readonly SetLinks _links = new();
     private readonly List<int> _path = [];
-    private readonly List<(int Cells, int Single)> _wanted = [];
+    private readonly List<(int Cells, int Single, int At)> _wanted = [];
+
+    // The chains of those that are wanted, one after the other.
+    private readonly List<int> _paths = [];
 
     // The way of each set to its true node: the fewest cells so far, and the nodes before it, false and true.
     private readonly (int Cells, int False, int True)[][] _levels = [[], [], []];
@@ -56,12 +60,13 @@ internal sealed class SetChains
     {
         Want(board, sets);
         var done = CandidateSet.Empty;
-        foreach (var (_, single) in _wanted)
+        foreach (var (_, single, at) in _wanted)
         {
             if (done.Contains(Graph.CandidateOf(single)))
                 continue;
-            Measure(single, sets);
-            Trace(single, sets);
+            _path.Clear();
+            _path.AddRange(CollectionsMarshal.AsSpan(_paths).Slice(at, sets * 2));
+            ChainPath.Turn(Graph, _path);
             var cells = ChainPath.CellsOf(Graph, _path);
             if (!cells.CommonHouses.IsEmpty || HasSetTwice() || ComesBack() || isEasier(board, Graph, (_path[0], _path[^1]), cells))
                 continue;
@@ -77,11 +82,17 @@ internal sealed class SetChains
     private void Want(Board board, int sets)
     {
         _wanted.Clear();
+        _paths.Clear();
         var ofCells = ChainFinder.For(board, ChainKind.BivalueCells).Depths;
         for (var single = 0; single < Graph.Singles; single++)
         {
-            if (_finder.Depths[single] == sets && Measure(single, sets) is var cells && cells > 3 && cells < ofCells[single])
-                _wanted.Add((cells, single));
+            if (_finder.Depths[single] != sets)
+                continue;
+            var (cells, end) = Measure(single, sets);
+            if (cells <= 3 || cells >= ofCells[single])
+                continue;
+            _wanted.Add((cells, single, _paths.Count));
+            Trace(end, sets);
         }
 
         _wanted.Sort();
@@ -130,8 +141,8 @@ internal sealed class SetChains
         }
     }
 
-    // The fewest cells of a chain of so many sets by which the candidate goes.
-    private int Measure(int single, int sets)
+    // The fewest cells of a chain of so many sets by which the candidate goes, and its end.
+    private (int Cells, int End) Measure(int single, int sets)
     {
         for (var level = 0; level < ChainFinder.MostSets; level++)
         {
@@ -155,11 +166,11 @@ internal sealed class SetChains
             }
         }
 
-        var fewest = Costly;
-        foreach (var end in _reached[sets - 1])
+        var fewest = (Cells: Costly, End: -1);
+        foreach (var end in new SharedNodes(excluded, excluded))
         {
-            if (excluded.Has(end))
-                fewest = Math.Min(fewest, _levels[sets - 1][end].Cells);
+            if (_levels[sets - 1][end].Cells < fewest.Cells)
+                fewest = (_levels[sets - 1][end].Cells, end);
         }
 
         return fewest;
@@ -177,24 +188,13 @@ internal sealed class SetChains
         }
     }
 
-    private void Trace(int single, int sets)
+    private void Trace(int end, int sets)
     {
-        var best = Costly;
-        var to = -1;
-        foreach (var end in new SharedNodes(Graph.Excluded(single), Graph.Excluded(single)))
-        {
-            if (_levels[sets - 1][end].Cells < best)
-                (best, to) = (_levels[sets - 1][end].Cells, end);
-        }
-
-        _path.Clear();
         for (var level = sets - 1; level >= 0; level--)
         {
-            _path.Add(to);
-            _path.Add(_levels[level][to].False);
-            to = _levels[level][to].True;
+            _paths.Add(end);
+            _paths.Add(_levels[level][end].False);
+            end = _levels[level][end].True;
         }
-
-        ChainPath.Turn(Graph, _path);
     }
 }

@@ -11,6 +11,8 @@ internal sealed class Supposition(bool oneLink)
     private ulong[] _false = [];
     private ulong[] _true = [];
     private ulong[] _itself = [];
+    private ulong[] _level = [];
+    private ulong[] _counted = [];
     private ChainGraph _graph = null!;
     private int _single;
     private bool _holds;
@@ -32,7 +34,11 @@ internal sealed class Supposition(bool oneLink)
     {
         (_graph, _single, _holds) = (chains.Graph, single, holds);
         if (_false.Length < _graph.Words)
+        {
             (_false, _true, _itself) = (new ulong[_graph.Words * 2], new ulong[_graph.Words * 2], new ulong[_graph.Words * 2]);
+            (_level, _counted) = (new ulong[_graph.Words * 2], new ulong[_graph.Words * 2]);
+        }
+
         _itself.AsSpan().Clear();
         _itself.AsSpan().Set(single);
         if (oneLink)
@@ -48,11 +54,15 @@ internal sealed class Supposition(bool oneLink)
     internal void CountLinks()
     {
         _links.AsSpan(0, _graph.Singles).Fill(int.MaxValue);
+        _counted.AsSpan().Clear();
         Note(Starts, links: _holds ? 1 : 0);
+        var level = _level.AsSpan(0, _graph.Words);
         for (_walk.Begin(_graph, First); !_walk.IsOver && !(oneLink && _walk.Level > 1); _walk.Advance())
         {
+            level.Clear();
             foreach (var node in _walk.At(_walk.Level))
-                Note(_graph.Excluded(node), LinksAt(_walk.Level));
+                level.Add(_graph.Excluded(node));
+            Note(level, LinksAt(_walk.Level));
         }
     }
 
@@ -80,12 +90,14 @@ internal sealed class Supposition(bool oneLink)
 
     private int LinksAt(int level) => _holds ? level * 2 + 1 : level * 2;
 
+    // Those that are false for the first time: the levels come in order.
     private void Note(ReadOnlySpan<ulong> row, int links)
     {
-        foreach (var node in new SharedNodes(row, row))
+        var counted = _counted.AsSpan(0, _graph.Words);
+        while (NodeBits.FirstBeside(row, counted) is var node && node >= 0 && node < _graph.Singles)
         {
-            if (node < _graph.Singles)
-                _links[node] = Math.Min(_links[node], links);
+            counted.Set(node);
+            _links[node] = links;
         }
     }
 }
