@@ -29,6 +29,12 @@ internal sealed class NestedSearch
     // What is placed, and in turn what is placed within the inner supposition.
     private readonly ulong[] _known = new ulong[NetGraph.MostWords];
 
+    // Inner suppositions that came to no dead end and to no further single: more rounds change nothing.
+    private readonly ulong[] _ranOut = new ulong[NetGraph.MostWords];
+
+    // The same of outer ones, in which all inner ones had run out.
+    private readonly ulong[] _outerRanOut = new ulong[NetGraph.MostWords];
+
     private NestedSearch() => (_outer, _inner) = (new(_graph, _walk), new(_graph, _walk));
 
     /// <summary>Adds nets for candidates that are refuted so, the fewest steps first, then by the candidate.</summary>
@@ -45,6 +51,7 @@ internal sealed class NestedSearch
     private void FindAll(RuleId rule, Board board, int most, Findings found)
     {
         _graph.Read(board);
+        _outerRanOut.AsSpan().Clear();
         for (var deepest = 0; deepest < Depths.Length && !found.IsFull; deepest++)
         {
             if (CollectRefuted(Depths.AsSpan(0, deepest + 1), found) == 0)
@@ -66,7 +73,7 @@ internal sealed class NestedSearch
         _refuted.Clear();
         for (var candidate = 0; candidate < _graph.Count && !found.IsFull; candidate++)
         {
-            if (Refutes(candidate, depths))
+            if (!NodeBits.Has(_outerRanOut, candidate) && Refutes(candidate, depths))
                 _refuted.Add((_outer.Length, candidate));
         }
 
@@ -87,6 +94,8 @@ internal sealed class NestedSearch
         while (!_walk.IsDead && TakeOut(since, depths));
         if (_walk.IsDead)
             _outer.Trace();
+        else if (AllRanOut())
+            _outerRanOut.AsSpan().Set(candidate);
         return _walk.IsDead;
     }
 
@@ -112,14 +121,16 @@ internal sealed class NestedSearch
     // Takes out what singles refute, those first that take the fewest rounds, until there is a single.
     private bool TakeOut(int since, ReadOnlySpan<int> depths)
     {
+        _ranOut.AsSpan().Clear();
         foreach (var depth in depths)
         {
             var any = false;
             for (var candidate = 0; candidate < _graph.Count; candidate++)
             {
-                if (_walk.IsGone(candidate) || NodeBits.Has(_known, candidate) || !RefutesWithin(candidate, depth))
+                if (!IsOpen(candidate) || NodeBits.Has(_ranOut, candidate) || !RefutesWithin(candidate, depth))
                     continue;
                 _outer.Remove(candidate, _inner);
+                _ranOut.AsSpan().Clear();
                 any = true;
                 if (_walk.IsDead || _walk.Mark.Ready > since)
                     return true;
@@ -130,6 +141,19 @@ internal sealed class NestedSearch
         }
 
         return false;
+    }
+
+    private bool IsOpen(int candidate) => !_walk.IsGone(candidate) && !NodeBits.Has(_known, candidate);
+
+    private bool AllRanOut()
+    {
+        for (var candidate = 0; candidate < _graph.Count; candidate++)
+        {
+            if (IsOpen(candidate) && !NodeBits.Has(_ranOut, candidate))
+                return false;
+        }
+
+        return true;
     }
 
     private bool RefutesWithin(int candidate, int rounds)
@@ -153,6 +177,8 @@ internal sealed class NestedSearch
         var isDead = _walk.IsDead;
         if (isDead)
             _inner.Trace();
+        else if (placed == _innerSingles.Count && since == _walk.Mark.Ready)
+            _ranOut.AsSpan().Set(candidate);
         _walk.GoBack(mark);
         Forget(candidate);
         _innerSingles.ForEach(Forget);
