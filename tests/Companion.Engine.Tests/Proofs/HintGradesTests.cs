@@ -7,6 +7,13 @@ namespace Companion.Engine.Tests.Proofs;
 /// <summary>A hint gives what its grade allows and nothing of the next.</summary>
 public partial class HintGradesTests
 {
+    private static readonly Lazy<IReadOnlyList<(Board Board, Deduction Deduction, Hints Hints)>> _found = new(() =>
+    [
+        .. from board in TruePositions.Of(count: 60, seed: 7)
+           from deduction in Ladder.Whole.Scan(board)
+           select (board, deduction, ShippedPhrases.Wording.HintsFor(board, deduction)),
+    ]);
+
     [Fact]
     public void The_types_of_the_lower_grades_cannot_carry_what_belongs_to_a_higher_one()
     {
@@ -117,11 +124,8 @@ public partial class HintGradesTests
 
     private static void ForEachFound(Action<Board, Deduction, Hints> check)
     {
-        foreach (var board in TruePositions.Of(count: 60, seed: 7))
-        {
-            foreach (var deduction in Ladder.Whole.Scan(board))
-                check(board, deduction, ShippedPhrases.Wording.HintsFor(board, deduction));
-        }
+        foreach (var (board, deduction, hints) in _found.Value)
+            check(board, deduction, hints);
     }
 
     private static string[] MemberTypes<THint>() =>

@@ -33,8 +33,8 @@ internal sealed class LiteralChainGraph
         var ends = pairs.ConvertAll(pair => (One: IndexOf(pair.Item1), Other: IndexOf(pair.Item2)));
         var others = ends.Concat(ends.ConvertAll(pair => (One: pair.Other, Other: pair.One))).ToLookup(pair => pair.One, pair => pair.Other);
         _strong = [.. Enumerable.Range(0, _nodes.Count).Select(node => others[node].Distinct().ToList())];
-        _weak = [.. _nodes.Select(node => Excluded(node, links.HasFlag(LiteralLinks.WithinCells)))];
         _excluded = [.. _nodes.Select(node => Excluded(node, withinCells: true))];
+        _weak = links.HasFlag(LiteralLinks.WithinCells) ? _excluded : [.. _nodes.Select(node => Excluded(node, withinCells: false))];
     }
 
     /// <summary>How many of the nodes, the first, are candidates.</summary>

@@ -110,26 +110,26 @@ public sealed class LiteralChainTests(ITestOutputHelper output)
     private static (LiteralChainGraph Graph, Func<int, int?> Shortest, Func<int, int?> Walk, Func<int, int, bool> IsWanted)
         Expectation(string name, LiteralGrid grid, int most)
     {
-        var ofOneDigit = new LiteralChainGraph(grid, LiteralLinks.Houses);
-        var ofCells = new LiteralChainGraph(grid, LiteralLinks.Cells);
-        var plain = new LiteralChainGraph(grid, Plain);
+        var ofOneDigit = new Lazy<LiteralChainGraph>(() => new(grid, LiteralLinks.Houses));
+        var ofCells = new Lazy<LiteralChainGraph>(() => new(grid, LiteralLinks.Cells));
+        var plain = new Lazy<LiteralChainGraph>(() => new(grid, Plain));
         return name switch
         {
-            "single-digit-chain" => (ofOneDigit, candidate => ofOneDigit.Shortest(candidate, most), ofOneDigit.ShortestWalk,
+            "single-digit-chain" => (ofOneDigit.Value, candidate => ofOneDigit.Value.Shortest(candidate, most), ofOneDigit.Value.ShortestWalk,
                 (candidate, fewest) => fewest >= 3 && !IsLoop(candidate, fewest)),
-            "xy-chain" => (ofCells, candidate => ofCells.Shortest(candidate, most), ofCells.ShortestWalk,
+            "xy-chain" => (ofCells.Value, candidate => ofCells.Value.Shortest(candidate, most), ofCells.Value.ShortestWalk,
                 (candidate, fewest) => fewest >= 4 && !IsLoop(candidate, fewest)),
-            "continuous-loop" => (plain, candidate => plain.ShortestLoop(candidate, most), plain.ShortestLoopWalk,
+            "continuous-loop" => (plain.Value, candidate => plain.Value.ShortestLoop(candidate, most), plain.Value.ShortestLoopWalk,
                 (_, fewest) => fewest >= 3),
-            "grouped-chain" => ExpectGroups(grid, plain, most),
+            "grouped-chain" => ExpectGroups(grid, plain.Value, most),
             "almost-locked-set-chain" => ExpectSets(grid, most),
-            _ => (plain, candidate => plain.Shortest(candidate, most), plain.ShortestWalk,
-                (candidate, fewest) => !(ofOneDigit.ShortestWalk(candidate) <= fewest)
-                    && !(ofCells.ShortestWalk(candidate) <= fewest)
+            _ => (plain.Value, candidate => plain.Value.Shortest(candidate, most), plain.Value.ShortestWalk,
+                (candidate, fewest) => !(ofOneDigit.Value.ShortestWalk(candidate) <= fewest)
+                    && !(ofCells.Value.ShortestWalk(candidate) <= fewest)
                     && !IsLoop(candidate, fewest)),
         };
 
-        bool IsLoop(int candidate, int fewest) => plain.ShortestLoopWalk(candidate) <= fewest;
+        bool IsLoop(int candidate, int fewest) => plain.Value.ShortestLoopWalk(candidate) <= fewest;
     }
 
     // Two links of one digit are another test's.
