@@ -18,8 +18,8 @@ internal static class Scans
 
     internal static void Print(TextWriter output)
     {
-        Print(output, "17 clues", Puzzles.BoardsOnPaths(puzzles: 30));
-        Print(output, "hard", Puzzles.BoardsOnPaths(Puzzles.Sample("hard-1465-part.txt", 50)));
+        Print(output, "17 clues", Puzzles.BoardsOnPaths(puzzles: 20));
+        Print(output, "hard", Puzzles.BoardsOnPaths(Puzzles.Sample("hard-1465-part.txt", 30)));
     }
 
     private static void Print(TextWriter output, string which, Board[] boards)

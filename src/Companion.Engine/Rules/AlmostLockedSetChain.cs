@@ -34,7 +34,7 @@ namespace Companion.Engine.Rules;
 /// node twice is left out. It rests on the absent candidates of the cells and sets, and on the digits' absence from the other open
 /// cells of the houses, that its strong links need.
 /// </para>
-/// <para>Cost: a walk over rows of bits from each candidate, half a millisecond.</para>
+/// <para>Cost: a walk over rows of bits from each candidate that goes, a sixth of a millisecond with the graph.</para>
 /// <para>Source: common practice.</para>
 /// </remarks>
 public sealed class AlmostLockedSetChain : IRule

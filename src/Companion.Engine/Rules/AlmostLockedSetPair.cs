@@ -34,7 +34,7 @@ namespace Companion.Engine.Rules;
 /// them the linking digit and the other one are not.
 /// </para>
 /// <para>
-/// Cost: for each candidate a walk over rows of bits, and where it goes by two sets a search for the fewest cells. A fifth of a
+/// Cost: for each candidate a walk over rows of bits, and where it goes by two sets a search for the fewest cells. A seventh of a
 /// millisecond with the graph of sets, which the other rules about them use again.
 /// </para>
 /// <para>Source: common practice.</para>
