@@ -11,14 +11,15 @@ internal static class PagesFeature
     /// <param name="pages">The pages. With several of them there is one at <c>/</c> that names them; one alone is shown there.</param>
     public static void MapPages(this WebApplication app, params ImmutableArray<Page> pages)
     {
-        app.UseStaticFiles(new StaticFileOptions
+        var others = Page.All.Except(pages).Select(FileOf).Except(pages.Select(FileOf)).ToHashSet();
+        app.UseWhen(context => !others.Contains(context.Request.Path), files => files.UseStaticFiles(new StaticFileOptions
         {
             OnPrepareResponse = file =>
             {
                 if (file.Context.Request.Path.StartsWithSegments("/assets"))
                     file.Context.Response.Headers.CacheControl = "public, max-age=31536000, immutable";
             },
-        });
+        }));
         if (pages is [var only])
             app.MapGet("/", context => Send(context, only));
         else
@@ -26,6 +27,8 @@ internal static class PagesFeature
         foreach (var page in pages)
             app.MapGet(page.Path, context => Send(context, page));
     }
+
+    private static PathString FileOf(Page page) => "/" + page.File;
 
     private static async Task Send(HttpContext context, Page page)
     {

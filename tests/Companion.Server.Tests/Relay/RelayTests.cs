@@ -77,7 +77,7 @@ public sealed class RelayTests(ShowFixture fixture) : IClassFixture<ShowFixture>
         using var browser = new HttpClient { BaseAddress = server.Address };
         browser.DefaultRequestHeaders.Add("Origin", server.Address.GetLeftPart(UriPartial.Authority));
         browser.DefaultRequestHeaders.Authorization = new("Bearer", _show.Key(AccessRole.Presenter));
-        foreach (var path in new[] { "/presenter", "/desk", "/overlay", "/stage", HubPaths.Presenter, HubPaths.Desk, HubPaths.Overlay, ToolPaths.ChatMessages })
+        foreach (var path in new[] { "/presenter", "/presenter.html", "/desk", "/overlay", "/stage", HubPaths.Presenter, HubPaths.Desk, HubPaths.Overlay, ToolPaths.ChatMessages })
         {
             using var answer = await browser.GetAsync(new Uri(path, UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
