@@ -1,7 +1,8 @@
 /** The types that cross the wire, both ways. The server's own types are the C# records of the same names. */
 
 import type { Picture } from './wirePicture.ts';
-import type { EntryProof, ProofStep } from './wireProofs.ts';
+import type { FeaturedRule } from './wirePlan.ts';
+import type { EntryProof } from './wireProofs.ts';
 
 /** `r4c7` */
 export type CellName = string;
@@ -57,14 +58,6 @@ export interface WatchNote {
   since: string | null;
   /** How many entries ago it began. */
   entries: number;
-}
-
-/** Why a digit is, or cannot be, in a cell. It may tell the solution: only the presenter's page that asked is sent it. */
-export interface WhyView {
-  cell: CellName;
-  digit: number;
-  text: string;
-  steps: ProofStep[];
 }
 
 export interface OpenDeduction {
@@ -133,6 +126,7 @@ export interface DeskView {
   coHostMayAir: boolean;
   scenes: Scene[];
   shownFrame: string | null;
+  featured: FeaturedRule[];
   /** Null where there is no chat. */
   chat: ChatStatus | null;
   /** The state that open deductions must be of, or of a later one, to belong to this board. */

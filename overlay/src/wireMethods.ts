@@ -14,9 +14,10 @@ import type {
   Reply,
   StageView,
   ViewersView,
-  WhyView,
 } from './wire.ts';
 import type { LadderView } from './wireLadder.ts';
+import type { FeaturedRule, RunSheetView, VettedView } from './wirePlan.ts';
+import type { WhyView } from './wireProofs.ts';
 
 /** What the server calls on a page. A whole view each time: a lost one is healed by the next. */
 export interface DeskPushes {
@@ -28,7 +29,9 @@ export interface DeskPushes {
   /** The link of the audience's page, which holds a key: to be copied and never shown. */
   AudienceLink: (link: string) => void;
   Ladder: (view: LadderView) => void;
+  RunSheet: (view: RunSheetView) => void;
   Why: (view: WhyView) => void;
+  Vetted: (view: VettedView) => void;
 }
 
 export interface OverlayPushes {
@@ -85,4 +88,10 @@ export interface DeskMethods {
   SwitchFamily: (family: string, isOn: boolean) => Reply;
   /** The answer is pushed when it is there. */
   Why: (cell: CellName, digit: number) => Reply;
+  /** All of them, at most five. */
+  FeatureRules: (featured: readonly FeaturedRule[]) => Reply;
+  /** Candidates as in `r4c7=5 r1c2=3`; an empty text takes the note away. */
+  NoteStep: (places: string, removes: string, text: string) => Reply;
+  /** Says too whether these rules are needed. The answer is pushed when it is there. */
+  Vet: (grid: string, rules: string[]) => Reply;
 }

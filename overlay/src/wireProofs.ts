@@ -18,3 +18,11 @@ export interface EntryProof {
   text: string;
   steps: ProofStep[];
 }
+
+/** Why a digit is, or cannot be, in a cell. It may tell the solution: only the presenter's page that asked is sent it. */
+export interface WhyView {
+  cell: string;
+  digit: number;
+  text: string;
+  steps: ProofStep[];
+}

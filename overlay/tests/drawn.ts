@@ -48,6 +48,7 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     coHostMayAir: false,
     scenes: [],
     shownFrame: null,
+    featured: [],
     chat: null,
     scanOf: 1,
     ...said,

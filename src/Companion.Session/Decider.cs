@@ -6,6 +6,7 @@ using Companion.Session.Cues;
 using Companion.Session.Entries;
 using Companion.Session.Events;
 using Companion.Session.Ladders;
+using Companion.Session.Planning;
 using Companion.Session.Proving;
 using Companion.Session.State;
 
@@ -60,6 +61,8 @@ public static class Decider
             ToggleStrike toggle => MarkRequests.Strike(state, toggle, now),
             Undo => HistoryRequests.Undo(state, now),
             Redo => HistoryRequests.Redo(state, now),
+            FeatureRules wanted => PlanRequests.Feature(state, wanted, now),
+            NoteStep note => PlanRequests.Note(state, note, now),
             CueDeduction cue => CueRequests.Cue(state, cue, now),
             StandBy standBy => AirRequests.StandBy(state, standBy, now),
             StandByCalls standBy => CallRequests.StandBy(state, standBy, now),

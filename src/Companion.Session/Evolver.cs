@@ -3,6 +3,7 @@ using Companion.Engine.Proofs;
 using Companion.Session.Cues;
 using Companion.Session.Entries;
 using Companion.Session.Events;
+using Companion.Session.Planning;
 using Companion.Session.State;
 
 namespace Companion.Session;
@@ -37,6 +38,8 @@ public static class Evolver
             FrameShown shown => state with { ShownFrame = shown.Scene },
             LadderStopped stopped => state with { LadderCut = state.LadderCut with { Last = stopped.Last } },
             FamilySwitched switched => state with { LadderCut = state.LadderCut.With(new(switched.Family, switched.IsOn)) },
+            RulesFeatured featured => state.With(state.Plan with { Featured = featured.Featured }),
+            StepNoted noted => state.With(state.Plan.With(new StepNote(noted.Places, noted.Removes, noted.Text))),
             AsksLimited limited => state with { Asks = state.Asks with { Limits = limited.Limits } },
             DelaySet set => state with { Asks = state.Asks with { Delay = set.Delay } },
             DelayCodeShown shown => state with { Asks = state.Asks with { Code = shown.Code } },

@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Asks.Calls;
@@ -81,8 +82,10 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutSettings() => _random.Next(9) switch
+    private Command AboutSettings() => _random.Next(11) switch
     {
+        10 => new NoteStep(CandidateSet.Of(new Candidate(AnyCell(), AnyDigit())), CandidateSet.Empty, _random.Next(3) == 0 ? "" : "Slowly"),
+        9 => new FeatureRules(new([new(new("xy-wing"), (Timing)_random.Next(2))])),
         8 => new StandByCalls(new([.. AnyCells().Select(cell => new CellCalls(cell, _random.Next(0, 40), 0, null, null))])),
         7 => new SetAudienceDoor((AudienceDoor)_random.Next(-1, 4)),
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),

@@ -3,6 +3,7 @@ import { LoadDialog } from './board/LoadDialog.tsx';
 import { useDesk } from './context.ts';
 import { KeysDialog } from './keys/KeysDialog.tsx';
 import { LadderDialog } from './ladder/LadderDialog.tsx';
+import { RunSheetDialog } from './plan/RunSheetDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
 import { ViewersDialog } from './viewers/ViewersDialog.tsx';
 import { WhyDialog } from './why/WhyDialog.tsx';
@@ -23,6 +24,8 @@ export function Dialogs() {
       return <ViewersDialog />;
     case 'ladder':
       return <LadderDialog />;
+    case 'runSheet':
+      return <RunSheetDialog />;
     case 'why':
       return <WhyDialog />;
     case null:

@@ -2,6 +2,7 @@ import { CreditBar } from './CreditBar.tsx';
 import { connectionWords } from './connectionWords.ts';
 import { useDesk } from './context.ts';
 import { KeyHint } from './KeyHint.tsx';
+import { RunSheetButton } from './plan/RunSheetButton.tsx';
 import { Sign } from './Sign.tsx';
 
 /** The foot of the desk: the connection, the chat, and why the last thing asked for was not done. */
@@ -23,6 +24,7 @@ export function StatusLine() {
       <p class="said" role="status">
         {refusal.value || model.asking.said.value}
       </p>
+      {desk && <RunSheetButton />}
       <button type="button" aria-keyshortcuts="?" onClick={() => model.open('keys')}>
         Keys <KeyHint keys="?" />
       </button>

@@ -8,8 +8,10 @@ import { DeskPage } from '../desk/DeskPage.tsx';
 import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
-import type { CuesView, DeskView, DoorView, NextView, ViewersView, WhyView } from '../wire.ts';
+import type { CuesView, DeskView, DoorView, NextView, ViewersView } from '../wire.ts';
 import type { LadderView } from '../wireLadder.ts';
+import type { RunSheetView, VettedView } from '../wirePlan.ts';
+import type { WhyView } from '../wireProofs.ts';
 
 /** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
 const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
@@ -28,6 +30,8 @@ views.on<ViewersView>('Viewers', (view) => model.takeViewers(view));
 views.on<DoorView>('Door', (view) => model.viewers.takeDoor(view));
 hub.on('AudienceLink', (link: string) => model.viewers.takeLink(link));
 views.on<LadderView>('Ladder', (view) => model.ladder.take(view));
+views.on<RunSheetView>('RunSheet', (view) => model.plan.take(view));
+hub.on('Vetted', (view: VettedView) => model.vet.take(view));
 hub.on('Why', (view: WhyView) => model.why.take(view));
 void line.keepOpen({
   opening: () => views.startAnew(),

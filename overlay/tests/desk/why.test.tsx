@@ -1,8 +1,7 @@
 import { act, cleanup, fireEvent, render } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { DeskPage } from '../../src/desk/DeskPage.tsx';
-import type { WhyView } from '../../src/wire.ts';
-import type { EntryProof } from '../../src/wireProofs.ts';
+import type { EntryProof, WhyView } from '../../src/wireProofs.ts';
 import { deskView } from '../drawn.ts';
 import { settle } from '../settle.ts';
 import { LoneDesk } from './loneDesk.ts';

@@ -24,7 +24,9 @@ internal static class LiveFeature
         services.AddSingleton(ladder).AddSingleton(provider =>
             new Voice(ShippedFiles.Wording(ladder), provider.GetRequiredService<ServerSettings>().SpeakingRate));
         services.AddSingleton<IScanner>(new LadderScanner(ladder)).AddSingleton<LatestScan>();
-        services.AddSingleton(new Prover(ladder)).AddSingleton<LateProofs>().AddSingleton<CellQuestions>();
+        services.AddSingleton(new Prover(ladder)).AddSingleton<LateProofs>();
+        services.AddSingleton(ShippedFiles.Rarity()).AddSingleton<LatePlans>();
+        services.AddTransient<LateAnswers>().AddSingleton<CellQuestions>().AddSingleton<Vetter>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>();

@@ -7,13 +7,13 @@ namespace Companion.Server.Planning;
 /// <param name="Work">How much there is to look at; null where the ladder does not lead to the solution.</param>
 /// <param name="Rounds">How many rounds there are.</param>
 /// <param name="Gates">How many of them have only one way on.</param>
-internal sealed record GradeFigures(string Word, int? Work, int Rounds, int Gates)
+public sealed record GradeFigures(string Word, int? Work, int Rounds, int Gates)
 {
     /// <summary>The figures of a grade.</summary>
     /// <param name="grade">The grade.</param>
-    public static GradeFigures Of(PuzzleGrade grade) => new(WordOf(grade), grade.Work, grade.Rounds, grade.Gates);
+    internal static GradeFigures Of(PuzzleGrade grade) => new(WordOf(grade), grade.Work, grade.Rounds, grade.Gates);
 
     /// <summary>A grade's word.</summary>
     /// <param name="grade">The grade.</param>
-    public static string WordOf(PuzzleGrade grade) => grade.Steepness.ToString().ToLowerInvariant();
+    internal static string WordOf(PuzzleGrade grade) => grade.Steepness.ToString().ToLowerInvariant();
 }

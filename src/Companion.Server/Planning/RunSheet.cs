@@ -14,7 +14,7 @@ namespace Companion.Server.Planning;
 /// <param name="Steps">The steps in order.</param>
 /// <param name="Featured">Where each featured rule has its turn.</param>
 /// <param name="TalkingPoints">What is worth saying, the rarest first.</param>
-internal sealed record RunSheet(
+public sealed record RunSheet(
     string Grid,
     bool IsComplete,
     double Seconds,
@@ -28,7 +28,7 @@ internal sealed record RunSheet(
     /// <param name="wording">The words.</param>
     /// <param name="rate">How fast the presenter speaks.</param>
     /// <param name="rarity">How often remarks are true.</param>
-    public static RunSheet Of(RunPlan plan, Wording wording, SpeakingRate rate, Rarity rarity)
+    internal static RunSheet Of(RunPlan plan, Wording wording, SpeakingRate rate, Rarity rarity)
     {
         var (steps, at) = (ImmutableArray.CreateBuilder<StepLine>(plan.Steps.Length), 0.0);
         foreach (var step in plan.Steps)
@@ -53,7 +53,7 @@ internal sealed record RunSheet(
     /// <param name="Step">The number of the step that it is about; null where it is about the whole route.</param>
     /// <param name="OneIn">One in how many puzzles such a remark is true; null for what can be said of every route.</param>
     /// <param name="Text">The remark.</param>
-    internal sealed record PointLine(int? Step, double? OneIn, string Text);
+    public sealed record PointLine(int? Step, double? OneIn, string Text);
 
     /// <summary>A passage.</summary>
     /// <param name="Title">What it is about.</param>
@@ -61,10 +61,10 @@ internal sealed record RunSheet(
     /// <param name="Last">The number of its last step.</param>
     /// <param name="At">When it begins, in seconds of speaking.</param>
     /// <param name="Seconds">How long it takes to say.</param>
-    internal sealed record PassageLine(string Title, int First, int Last, double At, double Seconds)
+    public sealed record PassageLine(string Title, int First, int Last, double At, double Seconds)
     {
         /// <summary>The line of a passage.</summary>
-        public static PassageLine Of(Passage passage, IReadOnlyList<StepLine> steps, Wording wording)
+        internal static PassageLine Of(Passage passage, IReadOnlyList<StepLine> steps, Wording wording)
         {
             var (first, last) = (steps[passage.First], steps[passage.First + passage.Count - 1]);
             return new(
@@ -84,7 +84,7 @@ internal sealed record RunSheet(
     /// <param name="IsFeatured">Whether it is the turn of a featured rule.</param>
     /// <param name="Short">The step as a caption.</param>
     /// <param name="Text">The step as it may be said.</param>
-    internal sealed record StepLine(
+    public sealed record StepLine(
         int Number,
         double At,
         double Seconds,
@@ -98,7 +98,7 @@ internal sealed record RunSheet(
         string Text)
     {
         /// <summary>The line of a step.</summary>
-        public static StepLine Of(PlannedStep step, int number, double at, Wording wording, SpeakingRate rate)
+        internal static StepLine Of(PlannedStep step, int number, double at, Wording wording, SpeakingRate rate)
         {
             var words = wording.HintsFor(step.Board, step.Deduction).Why.Words;
             return new(
@@ -121,10 +121,10 @@ internal sealed record RunSheet(
     /// <param name="Name">What it is called.</param>
     /// <param name="Step">The number of the step that shows it; null where it is open nowhere on the route.</param>
     /// <param name="Others">What of it could be shown instead.</param>
-    internal sealed record FeaturedLine(RuleId Rule, string Name, int? Step, ImmutableArray<OtherLine> Others)
+    public sealed record FeaturedLine(RuleId Rule, string Name, int? Step, ImmutableArray<OtherLine> Others)
     {
         /// <summary>The line of a featured rule.</summary>
-        public static FeaturedLine Of(FeaturedTurn turn, Wording wording) => new(
+        internal static FeaturedLine Of(FeaturedTurn turn, Wording wording) => new(
             turn.Feature.Rule,
             wording.NameOf(turn.Feature.Rule),
             turn.Step + 1,
@@ -135,5 +135,5 @@ internal sealed record RunSheet(
     /// <param name="Cells">Its pattern.</param>
     /// <param name="FromStep">The number of the first step before which it is open.</param>
     /// <param name="ToStep">The number of the last such step.</param>
-    internal sealed record OtherLine(ImmutableArray<Cell> Cells, int FromStep, int ToStep);
+    public sealed record OtherLine(ImmutableArray<Cell> Cells, int FromStep, int ToStep);
 }

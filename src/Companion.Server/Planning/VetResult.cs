@@ -18,7 +18,7 @@ namespace Companion.Server.Planning;
 /// <param name="Corrections">Where there is not one solution: the changes of one cell that make it so, likeliest first.</param>
 /// <param name="Faults">Why it is no puzzle, a sentence each.</param>
 /// <param name="Sentences">All of this in words.</param>
-internal sealed record VetResult(
+public sealed record VetResult(
     string Puzzle,
     int Solutions,
     int Clues,
@@ -35,7 +35,7 @@ internal sealed record VetResult(
     /// <summary>The result of a vetting.</summary>
     /// <param name="vetting">The vetting.</param>
     /// <param name="wording">The words.</param>
-    public static VetResult Of(Vetting vetting, Wording wording) => new(
+    internal static VetResult Of(Vetting vetting, Wording wording) => new(
         vetting.Draft.Text,
         vetting.Solutions,
         vetting.Givens.Count,
@@ -55,24 +55,31 @@ internal sealed record VetResult(
             : route.Rungs.Select(rung => new RuleUse(
                 rung.Rule.Id, wording.NameOf(rung.Rule.Id), rung.Cost, route.Rounds.Count(round => round.Rung == rung)));
 
-    /// <summary>A rule on the way, with its cost and in how many rounds it is the easiest that finds anything.</summary>
-    internal sealed record RuleUse(RuleId Rule, string Name, int Cost, int Rounds);
+    /// <summary>A rule on the way.</summary>
+    /// <param name="Rule">The rule.</param>
+    /// <param name="Name">What it is called.</param>
+    /// <param name="Cost">Its cost.</param>
+    /// <param name="Rounds">In how many rounds it is the easiest that finds anything.</param>
+    public sealed record RuleUse(RuleId Rule, string Name, int Cost, int Rounds);
 
-    /// <summary>
-    /// Whether a featured rule is needed, see <see cref="RuleNeed"/>, with the board on which it is first open and the rules that
-    /// lead round it, hardest first.
-    /// </summary>
-    internal sealed record FeaturedRule(RuleId Rule, string Name, Need Need, string? Board, ImmutableArray<RuleId> Instead)
+    /// <summary>Whether a featured rule is needed; see <see cref="RuleNeed"/>.</summary>
+    /// <param name="Rule">The rule.</param>
+    /// <param name="Name">What it is called.</param>
+    /// <param name="Need">Whether it is needed.</param>
+    /// <param name="Board">The board on which it is first open, 81 characters, or null.</param>
+    /// <param name="Instead">The rules that lead round it, hardest first.</param>
+    public sealed record FeaturedRule(RuleId Rule, string Name, Need Need, string? Board, ImmutableArray<RuleId> Instead)
     {
-        /// <summary>The need as it is sent.</summary>
-        public static FeaturedRule Of(RuleNeed need, Wording wording) => new(
+        internal static FeaturedRule Of(RuleNeed need, Wording wording) => new(
             need.Rule, wording.NameOf(need.Rule), need.Need, need.Board?.ToString(), [.. need.Instead.Select(rung => rung.Rule.Id)]);
     }
 
-    /// <summary>A change of one cell; null for an empty cell.</summary>
-    internal sealed record Correction(Cell Cell, Digit? From, Digit? To)
+    /// <summary>A change of one cell.</summary>
+    /// <param name="Cell">The cell.</param>
+    /// <param name="From">Its digit as typed; null for an empty cell.</param>
+    /// <param name="To">Its digit once corrected; null for an empty cell.</param>
+    public sealed record Correction(Cell Cell, Digit? From, Digit? To)
     {
-        /// <summary>The correction as it is sent.</summary>
-        public static Correction Of(Engine.Search.Correction correction) => new(correction.Cell, correction.From, correction.To);
+        internal static Correction Of(Engine.Search.Correction correction) => new(correction.Cell, correction.From, correction.To);
     }
 }

@@ -1,10 +1,11 @@
 using System.Text.Json;
+using Companion.Engine.Planning;
 using Companion.Session.Commands;
 
 namespace Companion.Server.Settings;
 
 /// <summary>The puzzle that the first session of all begins with, so that every page has something to show.</summary>
-internal sealed record Demo(string? Title, string? Setter, string? Link, string? Grid)
+internal sealed record Demo(string? Title, string? Setter, string? Link, string? Grid, string? Featured)
 {
     /// <summary>Reads the puzzle that ships.</summary>
     /// <exception cref="PlainException">The file is missing or was broken by a change.</exception>
@@ -14,7 +15,10 @@ internal sealed record Demo(string? Title, string? Setter, string? Link, string?
         try
         {
             var demo = JsonSerializer.Deserialize<Demo>(File.ReadAllBytes(path), JsonSerializerOptions.Web)!;
-            return new(demo.Grid ?? "", demo.Title ?? "", demo.Setter ?? "", demo.Link ?? "");
+            return new(demo.Grid ?? "", demo.Title ?? "", demo.Setter ?? "", demo.Link ?? "")
+            {
+                Featured = demo.Featured is { } rule ? new([new Feature(new(rule))]) : default,
+            };
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or JsonException)
         {

@@ -25,6 +25,7 @@ namespace Companion.Server.Wire;
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
 /// <param name="Scenes">The scenes.</param>
 /// <param name="ShownFrame">The scene whose frame is shown.</param>
+/// <param name="Featured">The rules that the puzzle is to show.</param>
 /// <param name="Chat">How the chat is doing, or null where there is none.</param>
 /// <param name="ScanOf">The number of the state that open deductions must be of to belong to this board.</param>
 public sealed record DeskWire(
@@ -44,6 +45,7 @@ public sealed record DeskWire(
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
     string? ShownFrame,
+    ImmutableArray<FeaturedRule> Featured,
     ChatStatus? Chat,
     long ScanOf)
 {
@@ -68,6 +70,7 @@ public sealed record DeskWire(
             view.CoHostMayAir,
             view.Scenes,
             view.ShownFrame,
+            view.Featured,
             snapshot.Chat,
             snapshot.ScanOf);
     }

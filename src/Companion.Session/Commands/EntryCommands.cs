@@ -1,4 +1,6 @@
 using Companion.Engine;
+using Companion.Engine.Planning;
+using Companion.Session.State;
 
 namespace Companion.Session.Commands;
 
@@ -7,7 +9,11 @@ namespace Companion.Session.Commands;
 /// <param name="Title">Title, may be empty.</param>
 /// <param name="Setter">Credit, may be empty.</param>
 /// <param name="Link">Address, may be empty; only http and https are taken.</param>
-public sealed record LoadPuzzle(string Grid, string Title, string Setter, string Link) : Command;
+public sealed record LoadPuzzle(string Grid, string Title, string Setter, string Link) : Command
+{
+    /// <summary>The rules that the puzzle is to show; none by default.</summary>
+    public ValueArray<Feature> Featured { get; init; }
+}
 
 /// <summary>Place a digit. A wrong digit is taken (Watch speaks up); a given is never overwritten.</summary>
 /// <param name="Cell">The cell.</param>

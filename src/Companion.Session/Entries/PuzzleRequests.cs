@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Session.Commands;
 using Companion.Session.Events;
+using Companion.Session.Planning;
 
 namespace Companion.Session.Entries;
 
@@ -29,9 +30,12 @@ internal static class PuzzleRequests
                 + "correct it or leave it empty.");
         }
 
-        return reading.IsGood && reasons.Count == 0
-            ? Decision.Of(new PuzzleLoaded(now, reading.Value.Board.ToString(), title, setter, link))
-            : Decision.Refuse(ListReasons(reasons));
+        if (PlanRequests.Fault(load.Featured) is { } fault)
+            reasons.Add(fault);
+        if (!reading.IsGood || reasons.Count > 0)
+            return Decision.Refuse(ListReasons(reasons));
+        var loaded = new PuzzleLoaded(now, reading.Value.Board.ToString(), title, setter, link);
+        return load.Featured.Count == 0 ? Decision.Of(loaded) : Decision.Of(loaded, new RulesFeatured(now, load.Featured));
     }
 
     // Whole pages get pasted by mistake: a few reasons are enough to see that.

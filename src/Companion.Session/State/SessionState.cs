@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Session.Asks;
 using Companion.Session.Ladders;
+using Companion.Session.Planning;
 using Companion.Session.Proving;
 
 namespace Companion.Session.State;
@@ -66,9 +67,21 @@ public sealed record SessionState
     /// <summary>What of the ladder is looked for.</summary>
     public LadderCut LadderCut { get; init; } = LadderCut.None;
 
+    /// <summary>What is planned, one for each loading of a puzzle for which anything is; in the order of the loadings.</summary>
+    public ValueArray<ShowPlan> Plans { get; init; }
+
+    /// <summary>What is planned for the puzzle on the board.</summary>
+    public ShowPlan Plan => Plans.FirstOrDefault(plan => plan.Loading == Grid.Loading) ?? new(Grid.Loading, default, default);
+
     /// <summary>The scenes of the broadcast.</summary>
     public Scenes Scenes { get; init; } = Scenes.Initial;
 
     /// <summary>The scene whose frame is shown on its overlay while it is being placed, or null.</summary>
     public string? ShownFrame { get; init; }
+
+    /// <summary>The state with another plan for the puzzle on the board.</summary>
+    internal SessionState With(ShowPlan plan) => this with
+    {
+        Plans = new([.. Plans.Where(other => other.Loading != plan.Loading).Append(plan).OrderBy(each => each.Loading)]),
+    };
 }

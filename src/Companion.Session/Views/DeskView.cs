@@ -18,6 +18,7 @@ namespace Companion.Session.Views;
 /// <param name="CoHostMayAir">Whether co-hosts may put things on air.</param>
 /// <param name="Scenes">The scenes with the board's place in each.</param>
 /// <param name="ShownFrame">The scene whose frame is being shown on its overlay, or null.</param>
+/// <param name="Featured">The rules that the puzzle is to show.</param>
 public sealed record DeskView(
     long Sequence,
     Credit Credit,
@@ -31,7 +32,8 @@ public sealed record DeskView(
     CueView? OnAir,
     bool CoHostMayAir,
     ImmutableArray<SceneView> Scenes,
-    string? ShownFrame)
+    string? ShownFrame,
+    ImmutableArray<FeaturedRule> Featured)
 {
     /// <summary>The cells that stand by to be shown as called by viewers; none where they do not.</summary>
     public ValueArray<CalledCell> CalledStandby { get; init; }

@@ -33,7 +33,8 @@ public static class PanelViews
             state.OnAir is { } cue ? Cue(state, current, cue.Chosen, cue.Grade, voice) : null,
             state.CoHostMayAir,
             [.. state.Scenes.Select(scene => new SceneView(scene.Key, scene.Value))],
-            state.ShownFrame)
+            state.ShownFrame,
+            [.. state.Plan.Featured.Select(FeaturedRule.Of)])
         {
             CalledStandby = state.CalledStandby,
             CalledOnAir = state.CalledOnAir,

@@ -48,6 +48,8 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("EndShow", [], CoHosts.Never),
         ("StopLadder", ["xy-wing"], CoHosts.Never),
         ("SwitchFamily", ["uniqueness", false], CoHosts.Never),
+        ("FeatureRules", [new[] { new { rule = "xy-wing", isEarly = true } }], CoHosts.Never),
+        ("Vet", [Grids.EssayOne, new[] { "xy-wing" }], CoHosts.Never),
         ("StandBy", ["an id"], CoHosts.WhenAllowedOnAir),
         ("StandByCalls", [], CoHosts.WhenAllowedOnAir),
         ("StandDown", [], CoHosts.WhenAllowedOnAir),
@@ -59,6 +61,7 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         ("ShowFrame", ["main"], CoHosts.WhenAllowedOnAir),
         ("ForgetScene", ["main"], CoHosts.WhenAllowedOnAir),
         ("CueDeduction", ["an id", 2], CoHosts.Always),
+        ("NoteStep", ["r4c2=5", "", "Slowly"], CoHosts.Always),
         ("CueText", ["Thanks"], CoHosts.Always),
         ("RewordCue", [1, 1, "Thanks"], CoHosts.Always),
         ("RegradeCue", [1, 1, 2], CoHosts.Always),
@@ -140,6 +143,11 @@ public sealed class DeskMethodTests(CompanionFixture fixture) : IClassFixture<Co
         { "UseMeasuredDelay", "[]", "No delay was measured yet: show a code and have viewers write it." },
         { "StopLadder", """["xyz"]""", "No rule of the ladder is called 'xyz': choose one of the list." },
         { "SwitchFamily", """[null, true]""", "No family of rules is called '': choose one of the list." },
+        { "FeatureRules", """[[{ "rule": "xyz", "isEarly": true }]]""", "No rule of the ladder is called 'xyz': choose one of the list." },
+        { "FeatureRules", """[[null]]""", "No rule of the ladder is called '': choose one of the list." },
+        { "FeatureRules", """[[{ "rule": "xy-wing" }, { "rule": "xy-wing" }]]""", "Each rule is featured once: leave out the second one." },
+        { "NoteStep", """[null, null, "Slowly"]""", "A note belongs to a step that places or takes out something: choose one of the run sheet." },
+        { "Vet", """["", ["xyz"]]""", "No rule of the ladder is called 'xyz': choose one of the list." },
         { "PlaceFrame", """["main", null]""", "A frame has left, top, width and height." },
     };
 

@@ -75,6 +75,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
 
         secrets.AddRange(snapshot.Scan.Open.Select(found => found.Deduction.ToString()));
         secrets.AddRange(state.Cues.CallOuts.OfType<TextCallOut>().Select(callOut => callOut.Text));
+        secrets.AddRange(state.Plan.Notes.Select(note => note.Text));
         return secrets.SelectMany(secret => new[] { secret, JsonEncodedText.Encode(secret).ToString() });
     }
 

@@ -78,6 +78,7 @@ internal static class SomeSessions
             13 => new CueText($"Talking point {random.Next(1000)} of a co-host"),
             14 when scan.Open.Length > 0 =>
                 new CueDeduction(scan.Open[random.Next(scan.Open.Length)].Deduction, (Grade)random.Next(1, 5)),
+            16 => new NoteStep(CandidateSet.Of(new Candidate(cell, digit)), CandidateSet.Empty, $"Note {random.Next(1000)} of a co-host"),
             15 => new TakeCue(random.Next(1, 9), 1),
             _ => new NextGrade(),
         };

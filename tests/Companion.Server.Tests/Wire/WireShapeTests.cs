@@ -4,6 +4,7 @@ using Companion.Drawing.Pictures;
 using Companion.Engine.Proofs;
 using Companion.Server.Access;
 using Companion.Server.Chat;
+using Companion.Server.Planning;
 using Companion.Server.Tests.Running;
 using Companion.Server.Wire;
 using Companion.Session.Asks;
@@ -35,6 +36,20 @@ public sealed class WireShapeTests
         { typeof(EntryProof), "EntryProof" },
         { typeof(ProofStep), "ProofStep" },
         { typeof(WhyView), "WhyView" },
+        { typeof(FeaturedRule), "FeaturedRule" },
+        { typeof(VettedWire), "VettedView" },
+        { typeof(RunSheetWire), "RunSheetView" },
+        { typeof(RunSheet), "RunSheet" },
+        { typeof(RunSheet.PassageLine), "PassageLine" },
+        { typeof(RunSheet.StepLine), "StepLine" },
+        { typeof(RunSheet.FeaturedLine), "FeaturedLine" },
+        { typeof(RunSheet.OtherLine), "OtherLine" },
+        { typeof(RunSheet.PointLine), "PointLine" },
+        { typeof(VetResult), "VetResult" },
+        { typeof(VetResult.RuleUse), "RuleUse" },
+        { typeof(VetResult.FeaturedRule), "RuleNeed" },
+        { typeof(VetResult.Correction), "Correction" },
+        { typeof(GradeFigures), "GradeFigures" },
         { typeof(SceneView), "Scene" },
         { typeof(ViewersView), "ViewersView" },
         { typeof(AskLimits), "AskLimits" },

@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Session.Asks;
 using Companion.Session.Audience;
@@ -52,6 +53,8 @@ public sealed class GoldenLogTests
         Assert.Equal("naked-single", Assert.IsType<Attribution.Proved>(state.Attributions[2].Attribution).AtOnce?.Rule.Value);
         Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss", ShowsEnded: 1) { Door = AudienceDoor.ByLink }, state.Asks);
         Assert.Equal(new LadderCut(new("xy-wing"), new([new("fish", false), new("uniqueness", false)])), state.LadderCut);
+        Assert.Equal([new Feature(new("xy-wing")), new Feature(new("swordfish"), Timing.Early)], state.Plan.Featured.Items);
+        Assert.Equal(["Say who set it.", "Slowly: this is the first one."], state.Plan.Notes.Select(note => note.Text));
     }
 
     [Fact]

@@ -29,6 +29,7 @@ export type SimpleAction =
   | 'calls'
   | 'airCalls'
   | 'ladder'
+  | 'runSheet'
   | 'why'
   | 'keys';
 
@@ -78,6 +79,7 @@ const letters: Record<string, SimpleAction> = {
   h: 'calls',
   f: 'airCalls',
   r: 'ladder',
+  o: 'runSheet',
   y: 'why',
   '/': 'filter',
   '?': 'keys',

@@ -107,6 +107,9 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
     case 'ladder':
       model.open('ladder');
       return;
+    case 'runSheet':
+      model.open('runSheet');
+      return;
     case 'why':
       model.askWhy();
       return;

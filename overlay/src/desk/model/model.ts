@@ -8,12 +8,14 @@ import { BoardModel } from './board.ts';
 import { CuesModel } from './cues.ts';
 import { LadderModel } from './ladder.ts';
 import { NextModel } from './next.ts';
+import { PlanModel } from './plan.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
+import { VetModel } from './vet.ts';
 import { ViewersModel } from './viewers.ts';
 import { WhyModel } from './why.ts';
 
-export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder' | 'why';
+export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder' | 'runSheet' | 'why';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -37,6 +39,8 @@ export class DeskModel {
   readonly scenes: ScenesModel;
   readonly viewers: ViewersModel;
   readonly ladder: LadderModel;
+  readonly plan: PlanModel;
+  readonly vet: VetModel;
   readonly why: WhyModel;
   readonly settings: Settings;
   readonly line: LineSigns;
@@ -56,6 +60,8 @@ export class DeskModel {
     this.scenes = new ScenesModel(this.asking, this.#desk, nextPicture);
     this.viewers = new ViewersModel(this.asking);
     this.ladder = new LadderModel(this.asking, this.#desk);
+    this.plan = new PlanModel(this.asking, this.#desk);
+    this.vet = new VetModel(this.asking);
     this.why = new WhyModel(this.asking, this.#desk);
     this.settings = settings;
     this.line = line;

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { nameOf } from '../../grid/cells.ts';
-import type { CellName, DeskView, WhyView } from '../../wire.ts';
+import type { CellName, DeskView } from '../../wire.ts';
+import type { WhyView } from '../../wireProofs.ts';
 import type { Asking } from './asking.ts';
 
 /** What is asked: a cell, and the digit once one is chosen. */

@@ -25,6 +25,7 @@ namespace Companion.Server.Live.Desk;
 /// <param name="doors">Who may open the audience's page.</param>
 /// <param name="link">Where viewers find it.</param>
 /// <param name="questions">Answers questions about cells.</param>
+/// <param name="vetter">Vets grids.</param>
 /// <param name="voice">The words.</param>
 /// <param name="ladder">The whole ladder.</param>
 internal sealed partial class DeskHub(
@@ -34,6 +35,7 @@ internal sealed partial class DeskHub(
     DoorPump doors,
     AudienceLink link,
     CellQuestions questions,
+    Vetter vetter,
     Voice voice,
     Ladder ladder) : Hub<IDeskClient>
 {
@@ -45,6 +47,7 @@ internal sealed partial class DeskHub(
             Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
             Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
             Clients.Caller.Ladder(LadderView.Of(snapshot.State, ladder, voice)),
+            Clients.Caller.RunSheet(RunSheetWire.Of(snapshot)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
         await Clients.Caller.Viewers(asks.View);
         await Clients.Caller.Door(doors.Of(boards.Current));

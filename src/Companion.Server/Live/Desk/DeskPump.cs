@@ -4,6 +4,7 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Live.Transport;
 using Companion.Server.Wire;
 using Companion.Session.Ladders;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -19,6 +20,7 @@ internal sealed class DeskPump(
     private ScanResult? _shown;
     private SessionState _cued = SessionState.Initial;
     private LadderCut? _shownCut;
+    private (PlannedWay? Ahead, ShowPlan? Plan) _shownSheet;
 
     /// <inheritdoc/>
     protected override Task Send(Snapshot snapshot)
@@ -46,6 +48,13 @@ internal sealed class DeskPump(
             var whole = LadderView.Of(snapshot.State, ladder, voice);
             sends.AddRange([presenters.Ladder(whole), coHosts.Ladder(whole)]);
             _shownCut = snapshot.State.LadderCut;
+        }
+
+        if (_shownSheet != (snapshot.Ahead, snapshot.State.Plan))
+        {
+            var sheet = RunSheetWire.Of(snapshot);
+            sends.AddRange([presenters.RunSheet(sheet), coHosts.RunSheet(sheet)]);
+            _shownSheet = (snapshot.Ahead, snapshot.State.Plan);
         }
 
         return Task.WhenAll(sends);

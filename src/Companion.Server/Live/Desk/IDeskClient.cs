@@ -34,7 +34,15 @@ public interface IDeskClient
     /// <param name="view">The view.</param>
     Task Ladder(LadderView view);
 
+    /// <summary>The way on as it is planned; after each plan, and after each change of a note.</summary>
+    /// <param name="view">The view.</param>
+    Task RunSheet(RunSheetWire view);
+
     /// <summary>The answer to the panel's last question about a cell. Sent to the presenter's page that asked, and to no other.</summary>
     /// <param name="view">The answer.</param>
     Task Why(WhyView view);
+
+    /// <summary>What vetting the panel's last grid found out. Sent to the presenter's page that asked, and to no other.</summary>
+    /// <param name="view">The answer.</param>
+    Task Vetted(VettedWire view);
 }

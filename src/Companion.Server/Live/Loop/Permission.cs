@@ -18,8 +18,8 @@ internal static class Permission
             or PlaceFrame or ForgetScene or ShowFrame or TakeCue) => state.CoHostMayAir
                 ? null
                 : "Co-hosts may not put anything on air now: ask the presenter to allow it.",
-        // The cue list is theirs: nobody outside sees it.
-        (AccessRole.CoHost, CueDeduction or CueText or RewordCue or RegradeCue or MoveCue or TurnCue or RemoveCue or SweepCues) => null,
+        // The cue list and the notes are theirs: nobody outside sees them.
+        (AccessRole.CoHost, NoteStep or CueDeduction or CueText or RewordCue or RegradeCue or MoveCue or TurnCue or RemoveCue or SweepCues) => null,
         _ => "Only the presenter may do this: ask the presenter.",
     };
 }

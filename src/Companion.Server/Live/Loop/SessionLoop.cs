@@ -6,6 +6,7 @@ using Companion.Server.Settings;
 using Companion.Server.Wire;
 using Companion.Session;
 using Companion.Session.Commands;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -16,7 +17,7 @@ namespace Companion.Server.Live.Loop;
 /// or that can hang is waited for here but the disk.
 /// </summary>
 internal sealed partial class SessionLoop(
-    IEventLog log, FanOut outputs, LatestScan scans, LateProofs proofs, TimeProvider clock, ILogger<SessionLoop> faults)
+    IEventLog log, FanOut outputs, LatestScan scans, LateProofs proofs, LatePlans plans, TimeProvider clock, ILogger<SessionLoop> faults)
     : BackgroundService, IChatStatusOutput, IAsyncDisposable
 {
     // More than any number of hands can ask for at once; beyond it callers wait.
@@ -82,7 +83,8 @@ internal sealed partial class SessionLoop(
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
         TakeTurns(stoppingToken),
         scans.Run(found => _turns.Writer.WriteAsync(() => Take(found), stoppingToken), stoppingToken),
-        proofs.Run(found => _turns.Writer.WriteAsync(() => Keep(found), stoppingToken), stoppingToken));
+        proofs.Run(found => _turns.Writer.WriteAsync(() => Keep(found), stoppingToken), stoppingToken),
+        plans.Run(found => _turns.Writer.WriteAsync(() => Show(_current with { Ahead = found }), stoppingToken), stoppingToken));
 
     private async Task TakeTurns(CancellationToken stop)
     {
@@ -134,7 +136,12 @@ internal sealed partial class SessionLoop(
         if (!holds)
         {
             proofs.Cancel();
+            plans.Cancel();
             scans.Start(next);
+        }
+        else if (!WayAhead.HoldsFor(state, next))
+        {
+            plans.Start(next);
         }
 
         return new(null, next.Sequence);
@@ -143,8 +150,10 @@ internal sealed partial class SessionLoop(
     private void Take(ScanResult scan)
     {
         Show(_current with { Scan = scan });
-        if (!scan.GoesOn && scan.Entries == _current.State.Entries)
-            proofs.Start(_current.State);
+        if (scan.GoesOn || scan.Entries != _current.State.Entries)
+            return;
+        proofs.Start(_current.State);
+        plans.Start(_current.State);
     }
 
     private void Keep(AttributeEntry found)

@@ -13,6 +13,9 @@ internal sealed record Snapshot(SessionState State, ScanResult? Scan)
     /// <summary>How the chat is doing, or null where there is none.</summary>
     public ChatStatus? Chat { get; init; }
 
+    /// <summary>The way on as it was planned last, or null. It may be of an older state.</summary>
+    public PlannedWay? Ahead { get; init; }
+
     /// <summary>
     /// The number of the state whose scan holds for this one: a scan of an earlier state is overtaken, and a newer one is on its way.
     /// </summary>

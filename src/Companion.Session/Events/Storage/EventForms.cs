@@ -104,6 +104,7 @@ internal static class EventForms
         .. CallEventForms.All,
         .. CueEventForms.All,
         .. LadderEventForms.All,
+        .. PlanEventForms.All,
     ];
 
     private static void WriteMark(JsonObject body, CellSet cells, Digit digit, bool isSet)
