@@ -34,7 +34,7 @@ export function FeaturedRules({ featured, disabled = false, onChange }: Props) {
           </select>
           <button
             type="button"
-            aria-label={`Do not feature ${nameOf(each.rule)}`}
+            aria-label={`Take out ${nameOf(each.rule)}`}
             onClick={() => onChange(featured.filter((other) => other !== each))}
           >
             Take out
