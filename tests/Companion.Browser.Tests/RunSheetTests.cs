@@ -55,7 +55,7 @@ public sealed class RunSheetTests(Chromium chromium) : IAsyncLifetime
         await presenter.PressAsync("Escape");
         await presenter.TypeAsync(cell, digit);
         await presenter.PressAsync("o");
-        await Assertions.Expect(sheet.GetByRole(AriaRole.Status)).ToContainTextAsync("51 steps from here", Patiently);
+        await Assertions.Expect(sheet.Locator(".short").Filter(new() { HasText = $"→ {cell} is" })).ToHaveCountAsync(0, new() { Timeout = 30_000 });
         await Assertions.Expect(sheet.Locator("q")).ToHaveTextAsync("Thank the setter");
     }
 
