@@ -62,6 +62,15 @@ public sealed class Deduction : IEquatable<Deduction>
     /// <summary>Whether its links come back to where they began, all the way round strong and weak by turns.</summary>
     internal bool IsLoop => Links is [var first, .., { IsStrong: false } last] && first.GoesOnFrom(last);
 
+    /// <summary>
+    /// The first link, where it says what two cells or digits of the pattern cannot both have: a weak one that no chain goes on from,
+    /// and that does not end with what all the chains lead to.
+    /// </summary>
+    internal ImmutableArray<Link> NotBoth =>
+        Links is [{ IsStrong: false } first, var next, ..] && !next.GoesOnFrom(first) && (Links[^1].IsStrong || !Links[^1].EndsLike(first))
+            ? [first]
+            : [];
+
     /// <summary>The cells of the pattern as a set.</summary>
     public CellSet PatternCells
     {

@@ -19,6 +19,12 @@ public readonly record struct Link(Candidate From, Candidate To, bool IsStrong)
     internal CandidateSet Ends =>
         CandidateSet.Of(FromGroup.With(From.Cell), From.Digit) | CandidateSet.Of(ToGroup.With(To.Cell), To.Digit);
 
+    /// <summary>Whether it goes through an X-wing: strong, of one digit, and in no one house.</summary>
+    internal bool IsThroughFish => IsStrong && From.Digit == To.Digit && Ends.Cells.CommonHouses.IsEmpty;
+
+    /// <summary>Whether this one ends where the other does.</summary>
+    internal bool EndsLike(Link other) => To == other.To && ToGroup == other.ToGroup;
+
     /// <summary>Whether this one starts where the other ends.</summary>
     internal bool GoesOnFrom(Link other) =>
         From.Digit == other.To.Digit && (FromGroup.IsEmpty ? From == other.To && other.ToGroup.IsEmpty : FromGroup == other.ToGroup);

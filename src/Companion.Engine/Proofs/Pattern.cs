@@ -43,14 +43,25 @@ internal sealed record Pattern(
     }
 
     /// <summary>
-    /// The candidates of the pattern that stand: the ends of its links in the cells of a chain, the digits of the pattern in all
-    /// other cells.
+    /// The candidates of the pattern that stand: the ends of its links in the cells of a chain, the digit of an X-wing in the cells
+    /// through which it links, the digits of the pattern in all other cells.
     /// </summary>
     internal CandidateSet StandingOn(Board board)
     {
-        var ends = Links.Aggregate(CandidateSet.Empty, (ends, link) => ends | link.Ends);
-        var whole = CellSet.Of([.. Cells.Where(part => !IsOfChain(part.Role)).Select(part => part.Cell)]);
-        return (board.Candidates & (ends | CandidateSet.Of(whole, Digits))) - Hidden;
+        var (linked, ofFish) = (CandidateSet.Empty, DigitSet.Empty);
+        foreach (var link in Links)
+        {
+            linked |= link.Ends;
+            ofFish = link.IsThroughFish ? ofFish.With(link.From.Digit) : ofFish;
+        }
+
+        foreach (var (cell, role) in Cells)
+        {
+            if (!IsOfChain(role))
+                linked |= CandidateSet.Of(CellSet.Of(cell), role == Role.Base && !ofFish.IsEmpty ? ofFish : Digits);
+        }
+
+        return (board.Candidates & linked) - Hidden;
     }
 
     /// <summary>The cells in the order in which they are said, with those of a group taken together.</summary>

@@ -18,7 +18,8 @@ internal static class PhraseNames
     private static readonly string[] ProofSlots =
     [
         .. PatternSlots, "first-pincer", "second-pincer", "first-digit", "second-digit", "shared-digit",
-        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "net", "loop", "with-sets", "conclusion",
+        "placed-digits", "removed-digits", "kept-digits", "floor-digits", "chain", "not-both", "net", "loop", "with-sets", "with-fish",
+        "conclusion",
     ];
 
     private static readonly string[] CandidateSlots = ["digits", "cells"];

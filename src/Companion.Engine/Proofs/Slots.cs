@@ -44,9 +44,11 @@ internal static class Slots
         slots["placed-digits"] = names.Digits(deduction.Places.Digits);
         slots["removed-digits"] = names.Digits(deduction.Removes.Digits & deduction.Digits);
         slots["kept-digits"] = names.Digits(deduction.Digits - deduction.Removes.Digits);
-        slots["chain"] = names.Chain(deduction.Links);
+        slots["chain"] = names.Chain(deduction.Links[deduction.NotBoth.Length..]);
+        slots["not-both"] = names.Chain(deduction.NotBoth);
         slots["loop"] = new(deduction.IsLoop ? 1 : 2, _ => "");
         slots["with-sets"] = new(pattern.Sets.IsEmpty ? 2 : 1, _ => "");
+        slots["with-fish"] = new(deduction.Links.Any(link => link.IsThroughFish) ? 1 : 2, _ => "");
         slots["net"] = names.Net(deduction.Branches);
         if (pattern.In(Role.Floor) is [var floor, ..])
             slots["floor-digits"] = names.Digits(deduction.Digits - deduction.RestsOn[floor]);

@@ -48,5 +48,5 @@ public sealed class AlmostLockedSetBlossom : IRule
     public Effort Effort => Effort.Search;
 
     /// <inheritdoc/>
-    public void Find(Board board, Findings found) => Forcing.Blossoms(board).Find(Id, board, fromHouses: false, found);
+    public void Find(Board board, Findings found) => Forcing.OfBlossoms(board).Find(Id, board, fromHouses: false, found);
 }

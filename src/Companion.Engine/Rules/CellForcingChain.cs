@@ -43,5 +43,5 @@ public sealed class CellForcingChain : IRule
     public Effort Effort => Effort.Search;
 
     /// <inheritdoc/>
-    public void Find(Board board, Findings found) => Forcing.Chains(board).Find(Id, board, fromHouses: false, found);
+    public void Find(Board board, Findings found) => Forcing.OfChains(board).Find(Id, board, fromHouses: false, found);
 }

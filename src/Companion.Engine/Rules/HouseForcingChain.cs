@@ -47,5 +47,5 @@ public sealed class HouseForcingChain : IRule
     public Effort Effort => Effort.Search;
 
     /// <inheritdoc/>
-    public void Find(Board board, Findings found) => Forcing.Chains(board).Find(Id, board, fromHouses: true, found);
+    public void Find(Board board, Findings found) => Forcing.OfChains(board).Find(Id, board, fromHouses: true, found);
 }

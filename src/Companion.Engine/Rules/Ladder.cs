@@ -67,6 +67,7 @@ public sealed class Ladder
         new AlmostLockedSetChain(),
         new CellForcingChain(),
         new HouseForcingChain(),
+        new JointForcingChain(),
         new ForcingNet(),
         new NestedForcingNet(),
     ]);

@@ -139,6 +139,13 @@ internal static class OneOfEachRule
             links r1c1=5 - r4c1=5 = r4c1=9 - r4c6=9, r1c5=5 - r6c5=5 = r6c5=9 - r4c6=9,
                 r1c9=5 - r8c9=5 = r8c6=5 - r7c6=5 = r7c6=9 - r4c6=9
             """,
+        ["joint-forcing-chain"] = """
+            joint-forcing-chain 1234579 start r5c3 r5c7 chain r1c3 r5c1 r1c7 r5c5 base r6c2 r6c9 r9c2 r9c5 r9c9 chain r1c9 in r6 r9
+            removes r1c1=9 rests r5c3=-125 r5c7=-345 r1c3=-19 r5c1=-29 r1c7=-39 r5c5=-47 r1c9=-79 r6-c2-c9=7 r9-c2-c5-c9=7
+            links r5c3=5 - r5c7=5, r5c3=1 - r1c3=1 = r1c3=9 - r1c1=9, r5c3=2 - r5c1=2 = r5c1=9 - r1c1=9,
+                r5c7=3 - r1c7=3 = r1c7=9 - r1c1=9,
+                r5c7=4 - r5c5=4 = r5c5=7 - r9c5=7 = r6c9+r9c9=7 - r1c9=7 = r1c9=9 - r1c1=9
+            """,
         ["forcing-net"] = """
             forcing-net 123 start r1c1 chain r1c4 r7c2 r4c1 chainend r4c2 in r7 removes r1c1=1
             rests r1c4=-12 r7-c4=2 r4c1=-13 r4c2=-23

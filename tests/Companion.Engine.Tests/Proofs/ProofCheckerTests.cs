@@ -7,7 +7,7 @@ public class ProofCheckerTests
     private static readonly string[] NameMore =
         [
             "simple-colouring", "single-digit-chain", "almost-locked-set-blossom", "almost-locked-set-chain", "cell-forcing-chain",
-            "house-forcing-chain",
+            "house-forcing-chain", "joint-forcing-chain",
         ];
 
     public static TheoryData<string> Rules => [.. OneOfEachRule.Drawn.Keys];
@@ -61,6 +61,7 @@ public class ProofCheckerTests
     [InlineData("almost-locked-set-blossom", "r1c1=9")]
     [InlineData("cell-forcing-chain", "r1c1=9 r2c5=2")]
     [InlineData("house-forcing-chain", "r4c6=9")]
+    [InlineData("joint-forcing-chain", "r1c1=9")]
     [InlineData("almost-locked-set-chain", "r2c3=5 r3c3=5 b4-r5-r6=5 r5c1=5 r6c1=5 r5c8=5 r5c9=5")]
     public void A_pattern_proves_all_that_it_removes_and_nothing_else(string rule, string removed)
     {

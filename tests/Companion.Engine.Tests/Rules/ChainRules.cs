@@ -9,7 +9,7 @@ internal static class ChainRules
         [
             "single-digit-chain", "xy-chain", "continuous-loop", "alternating-inference-chain", "grouped-chain",
             "almost-locked-set-ring", "almost-locked-set-pair", "almost-locked-set-triple", "almost-locked-set-blossom",
-            "almost-locked-set-chain", "cell-forcing-chain", "house-forcing-chain",
+            "almost-locked-set-chain", "cell-forcing-chain", "house-forcing-chain", "joint-forcing-chain",
         ];
 
     /// <summary>Those of them that are told by their sets and cells.</summary>
@@ -17,5 +17,5 @@ internal static class ChainRules
         ["almost-locked-set-ring", "almost-locked-set-pair", "almost-locked-set-triple", "almost-locked-set-blossom"];
 
     /// <summary>Those of them that start from several candidates, with a chain from each.</summary>
-    public static IReadOnlyList<string> Forcing { get; } = ["cell-forcing-chain", "house-forcing-chain"];
+    public static IReadOnlyList<string> Forcing { get; } = ["cell-forcing-chain", "house-forcing-chain", "joint-forcing-chain"];
 }

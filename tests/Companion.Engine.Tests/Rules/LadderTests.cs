@@ -12,7 +12,7 @@ public sealed class LadderTests
         + "finned-x-wing swordfish finned-swordfish wxyz-wing naked-quad hidden-quad jellyfish finned-jellyfish "
         + "single-digit-chain xy-chain continuous-loop alternating-inference-chain grouped-chain two-sector-disjoint-subsets "
         + "almost-locked-set-ring almost-locked-set-pair almost-locked-set-triple almost-locked-set-blossom almost-locked-set-chain "
-        + "cell-forcing-chain house-forcing-chain forcing-net nested-forcing-net",
+        + "cell-forcing-chain house-forcing-chain joint-forcing-chain forcing-net nested-forcing-net",
         string.Join(' ', Ladder.Standard.Rules.Select(rule => rule.Id)));
 
     [Fact]

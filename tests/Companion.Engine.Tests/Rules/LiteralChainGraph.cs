@@ -30,6 +30,8 @@ internal sealed class LiteralChainGraph
             pairs.AddRange(PairsInHouses(grid, links.HasFlag(LiteralLinks.Groups)));
         if (links.HasFlag(LiteralLinks.Sets))
             pairs.AddRange(PairsInSets(grid));
+        if (links.HasFlag(LiteralLinks.Fish))
+            pairs.AddRange(PairsInFish(LiteralGrid.Rows, LiteralGrid.Columns, grid).Concat(PairsInFish(LiteralGrid.Columns, LiteralGrid.Rows, grid)));
         var ends = pairs.ConvertAll(pair => (One: IndexOf(pair.Item1), Other: IndexOf(pair.Item2)));
         var others = ends.Concat(ends.ConvertAll(pair => (One: pair.Other, Other: pair.One))).ToLookup(pair => pair.One, pair => pair.Other);
         _strong = [.. Enumerable.Range(0, _nodes.Count).Select(node => others[node].Distinct().ToList())];
@@ -144,6 +146,20 @@ internal sealed class LiteralChainGraph
         where set.Cells.Count > 1
         from pair in Combinations(set.Digits, 2)
         select (set.Node(pair[0], grid), set.Node(pair[1], grid));
+
+    // The places of a digit in two lines, but for up to three, lie in two lines across, and each of the two has some there: so without
+    // those each line across has one of its places.
+    private static IEnumerable<(LiteralNode, LiteralNode)> PairsInFish(List<LiteralHouse> lines, List<LiteralHouse> across, LiteralGrid grid) =>
+        from digit in Enumerable.Range(1, 9)
+        from bases in Combinations(lines, 2)
+        let places = bases.ConvertAll(line => grid.Places(line, digit))
+        where places.TrueForAll(its => its.Count > 1)
+        from covers in Combinations(across, 2)
+        let fin = places.SelectMany(its => its).Where(cell => !covers.Exists(cover => cover.Has(cell))).ToList()
+        let met = covers.ConvertAll(cover => places.SelectMany(its => its).Where(cover.Has).ToList())
+        where fin.Count is >= 1 and <= 3 && met.TrueForAll(its => its.Count > 0) && places.TrueForAll(its => its.Except(fin).Any())
+        from cells in met
+        select (new LiteralNode(digit, fin), new LiteralNode(digit, cells));
 
     private static IEnumerable<(LiteralNode, LiteralNode)> PairsInHouses(LiteralGrid grid, bool groups) =>
         from house in LiteralGrid.Houses

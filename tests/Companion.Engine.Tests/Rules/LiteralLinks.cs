@@ -9,4 +9,5 @@ internal enum LiteralLinks
     Groups = 4,
     Sets = 8,
     WithinCells = 16,
+    Fish = 32,
 }

@@ -32,7 +32,7 @@ internal sealed class ChainFinder : ShortestFirst
     /// <summary>The finder of this kind, with the board read.</summary>
     internal static ChainFinder For(Board board, ChainKind kind)
     {
-        _ofThread ??= new ChainFinder?[1 << 5];
+        _ofThread ??= new ChainFinder?[1 << 6];
         var finder = _ofThread[(int)kind] ??= new(kind);
         if (!ReferenceEquals(finder._board, board))
             finder.Read(board);

@@ -15,13 +15,8 @@ internal sealed class ChainGraph(ChainKind kind)
     private readonly List<Node> _nodes = [];
     private readonly List<CellSet> _seen = [];
     private readonly List<StrongLinkOfNodes> _links = [];
+    private readonly ChainRows _rows = new();
     private Board _board = Board.Blank;
-    private ulong[] _weak = [];
-    private ulong[] _strong = [];
-    private ulong[] _step = [];
-    private ulong[] _follows = [];
-    private ulong[] _excluded = [];
-    private ulong[] _linked = [];
 
     /// <summary>What its chains are made of.</summary>
     internal ChainKind Kind => kind;
@@ -33,7 +28,7 @@ internal sealed class ChainGraph(ChainKind kind)
     internal int Singles { get; private set; }
 
     /// <summary>The length of a row.</summary>
-    internal int Words { get; private set; }
+    internal int Words => _rows.Words;
 
     /// <summary>The strong links; one pair of nodes may have several.</summary>
     internal List<StrongLinkOfNodes> Links => _links;
@@ -41,22 +36,22 @@ internal sealed class ChainGraph(ChainKind kind)
     internal Node this[int node] => _nodes[node];
 
     /// <summary>The nodes that a weak link leads to: they are false where this one is true.</summary>
-    internal ReadOnlySpan<ulong> Weak(int node) => _weak.AsSpan(node * Words, Words);
+    internal ReadOnlySpan<ulong> Weak(int node) => _rows.Weak(node);
 
     /// <summary>The nodes from which any strong link goes.</summary>
-    internal ReadOnlySpan<ulong> Linked => _linked.AsSpan(0, Words);
+    internal ReadOnlySpan<ulong> Linked => _rows.Linked;
 
     /// <summary>The nodes that are true where this one is false.</summary>
-    internal ReadOnlySpan<ulong> Strong(int node) => _strong.AsSpan(node * Words, Words);
+    internal ReadOnlySpan<ulong> Strong(int node) => _rows.Strong(node);
 
     /// <summary>
     /// All nodes that are false where this one is true, whether or not chains of this kind have a weak link there: the other
     /// candidates of its cell always are.
     /// </summary>
-    internal ReadOnlySpan<ulong> Excluded(int node) => _excluded.AsSpan(node * Words, Words);
+    internal ReadOnlySpan<ulong> Excluded(int node) => _rows.Excluded(node);
 
     /// <summary>The nodes that are true where this one is true, by one weak and one strong link.</summary>
-    internal ReadOnlySpan<ulong> Step(int node) => _step.AsSpan(node * Words, Words);
+    internal ReadOnlySpan<ulong> Step(int node) => _rows.Step(node);
 
     /// <summary>The node of a candidate that stands.</summary>
     internal int NodeOf(Candidate candidate) => _single[candidate.Cell.Index * Digit.Count + candidate.Digit.Index];
@@ -123,7 +118,7 @@ internal sealed class ChainGraph(ChainKind kind)
     }
 
     /// <summary>The nodes that are true where this candidate is, by all that it excludes and one strong link.</summary>
-    internal ReadOnlySpan<ulong> Follows(int single) => _follows.AsSpan(single * Words, Words);
+    internal ReadOnlySpan<ulong> Follows(int single) => _rows.Follows(single);
 
     /// <summary>Reads a board.</summary>
     internal void Read(Board board)
@@ -146,7 +141,9 @@ internal sealed class ChainGraph(ChainKind kind)
             LinkPlaces();
         if (kind.HasFlag(ChainKind.Sets))
             LinkSets();
-        MakeRows();
+        if (kind.HasFlag(ChainKind.Fish))
+            LinkFish();
+        _rows.Make(this, board, _seen);
     }
 
     private void Clear()
@@ -196,23 +193,13 @@ internal sealed class ChainGraph(ChainKind kind)
             {
                 var places = _board[digit] & house.Cells;
                 if (places.Count == 2)
-                    LinkPair(places, digit);
-                else if (places.Count > 2 && kind.HasFlag(ChainKind.Groups))
-                    LinkGroups(house, digit, places);
+                    Link(NodeOf(new Candidate(places.First, digit)), NodeOf(digit, places.Without(places.First)), cells: 2);
+                if (places.Count <= 2 || !kind.HasFlag(ChainKind.Groups))
+                    continue;
+                foreach (var (first, second) in Segments.InTwo(house, places))
+                    Link(NodeOf(digit, first), NodeOf(digit, second), places.Count);
             }
         }
-    }
-
-    private void LinkGroups(House house, Digit digit, CellSet places)
-    {
-        foreach (var (first, second) in Segments.InTwo(house, places))
-            Link(NodeOf(digit, first), NodeOf(digit, second), places.Count);
-    }
-
-    private void LinkPair(CellSet places, Digit digit)
-    {
-        var one = places.First;
-        Link(NodeOf(new Candidate(one, digit)), NodeOf(new Candidate(places.Without(one).First, digit)), cells: 2);
     }
 
     private void LinkSets()
@@ -231,95 +218,18 @@ internal sealed class ChainGraph(ChainKind kind)
         }
     }
 
+    private void LinkFish()
+    {
+        foreach (var (digit, _, fin, one, other) in AlmostFish.All(_board))
+        {
+            Link(NodeOf(digit, fin), NodeOf(digit, one), (fin | one | other).Count);
+            Link(NodeOf(digit, fin), NodeOf(digit, other), (fin | one | other).Count);
+        }
+    }
+
     private void Link(int one, int other, int cells, LockedSet set = default)
     {
         if (one != None && other != None)
             _links.Add(new(one, other, cells, set));
-    }
-
-    private void MakeRows()
-    {
-        Words = NodeBits.WordsFor(Count);
-        Reserve(ref _strong);
-        Reserve(ref _excluded);
-        if (_linked.Length < Words)
-            _linked = new ulong[Words * 2];
-        _linked.AsSpan(0, Words).Clear();
-        foreach (var (one, other, _, _) in _links)
-        {
-            Row(_strong, one).Set(other);
-            Row(_strong, other).Set(one);
-            Row(_linked, 0).Set(one);
-            Row(_linked, 0).Set(other);
-        }
-
-        ExcludeSeen();
-        if (kind.HasFlag(ChainKind.WithinCells))
-        {
-            ExcludeWithinCells();
-            _weak = _excluded;
-            Combine(_weak, Count, ref _step);
-            _follows = _step;
-        }
-        else
-        {
-            Reserve(ref _weak);
-            _excluded.AsSpan(0, Count * Words).CopyTo(_weak);
-            ExcludeWithinCells();
-            Combine(_weak, Count, ref _step);
-            Combine(_excluded, Singles, ref _follows);
-        }
-    }
-
-    // For each of the first nodes, what is linked strongly with any in its row.
-    private void Combine(ulong[] rows, int count, ref ulong[] combined)
-    {
-        Reserve(ref combined);
-        for (var node = 0; node < count; node++)
-        {
-            foreach (var other in new SharedNodes(Row(rows, node), Linked))
-                Row(combined, node).Add(Strong(other));
-        }
-    }
-
-    private void Reserve(ref ulong[] rows)
-    {
-        if (rows.Length < Count * Words)
-            rows = new ulong[Count * Words * 5 / 4];
-        rows.AsSpan(0, Count * Words).Clear();
-    }
-
-    private Span<ulong> Row(ulong[] rows, int node) => rows.AsSpan(node * Words, Words);
-
-    // The nodes of the same digit. A group excludes what each of its cells does.
-    private void ExcludeSeen()
-    {
-        for (var node = 0; node < Count; node++)
-        {
-            var digit = _nodes[node].Digit;
-            foreach (var cell in _board[digit] & _seen[node])
-                Row(_excluded, NodeOf(new Candidate(cell, digit))).Set(node);
-        }
-
-        for (var node = Singles; node < Count; node++)
-        {
-            var (digit, cells) = _nodes[node];
-            var excluded = Row(_excluded, node);
-            Excluded(NodeOf(new Candidate(cells.First, digit))).CopyTo(excluded);
-            foreach (var cell in cells)
-                excluded.Intersect(Excluded(NodeOf(new Candidate(cell, digit))));
-        }
-    }
-
-    private void ExcludeWithinCells()
-    {
-        foreach (var cell in _board.Open)
-        {
-            foreach (var digit in _board[cell])
-            {
-                foreach (var other in _board[cell].Without(digit))
-                    Row(_excluded, NodeOf(new Candidate(cell, digit))).Set(NodeOf(new Candidate(cell, other)));
-            }
-        }
     }
 }

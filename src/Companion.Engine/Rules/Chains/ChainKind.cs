@@ -19,6 +19,9 @@ internal enum ChainKind
     /// <summary>Weak links between the candidates of a cell, beside those between places of a digit that see each other.</summary>
     WithinCells = 16,
 
+    /// <summary>Strong links between the fin of an X-wing and its places in each of the two lines across.</summary>
+    Fish = 32,
+
     /// <summary>Chains of one digit.</summary>
     OneDigit = Places,
 
@@ -36,6 +39,9 @@ internal enum ChainKind
 
     /// <summary>Chains of candidates, groups and almost locked sets.</summary>
     WithSets = Grouped | Sets,
+
+    /// <summary>Chains of all that there is.</summary>
+    Whole = WithSets | Fish,
 
     /// <summary>Chains of almost locked sets, cells with two candidates among them.</summary>
     SetsOnly = Cells | Sets,

@@ -50,9 +50,33 @@ internal sealed class ChainPattern
     /// <summary>Adds the candidates from which chains start, with what makes one of them true.</summary>
     internal void Start(Choice choice)
     {
-        _digits |= choice.Candidates.Digits;
         foreach (var cell in choice.Candidates.Cells)
             Add(cell, Role.Start);
+        Name(choice);
+    }
+
+    /// <summary>
+    /// Adds the candidates from which chains start, of two choices that cannot both be met by what they share with one thing that
+    /// only one of them can have.
+    /// </summary>
+    internal void Start(Arm one, Arm other)
+    {
+        foreach (var arm in new[] { one, other })
+        {
+            foreach (var cell in arm.Starts.Cells)
+                Add(cell, Role.Start);
+            Name(arm.Choice);
+        }
+
+        foreach (var cell in one.Shared.Cells | other.Shared.Cells)
+            Add(cell, Role.Chain);
+        LinkWeakly(one.SharedNode, other.SharedNode);
+    }
+
+    // Adds what makes one of the candidates true.
+    private void Name(Choice choice)
+    {
+        _digits |= choice.Candidates.Digits;
         if (choice.House is { } house)
         {
             _houses = _houses.With(house);
@@ -134,13 +158,28 @@ internal sealed class ChainPattern
     private void NameHouse(Node from, Node to)
     {
         var places = from.Cells | to.Cells;
-        var house = HouseOf(places, from.Digit);
-        _houses = _houses.With(house);
-        _restsOn |= CandidateSet.Of(_board.Open & house.Cells - places, from.Digit);
+        if (HouseOf(places, from.Digit) is { } house)
+            NameHouses(HouseSet.Of(house), places, from.Digit);
+        else
+            NameFish(AlmostFish.Between(from, to, _board));
+    }
+
+    private void NameFish(AlmostFish fish)
+    {
+        NameHouses(fish.Bases, fish.Cells, fish.Digit);
+        foreach (var cell in fish.Cells)
+            Add(cell, Role.Base);
+    }
+
+    private void NameHouses(HouseSet houses, CellSet places, Digit digit)
+    {
+        _houses |= houses;
+        foreach (var house in houses)
+            _restsOn |= CandidateSet.Of(_board.Open & house.Cells - places, digit);
     }
 
     // The block where there is a choice, which is taken in at a glance; two lines never share two cells.
-    private House HouseOf(CellSet places, Digit digit)
+    private House? HouseOf(CellSet places, Digit digit)
     {
         var found = default(House?);
         foreach (var house in places.CommonHouses)
@@ -149,7 +188,7 @@ internal sealed class ChainPattern
                 found = house;
         }
 
-        return found ?? throw new InvalidOperationException("The strong link has no house.");
+        return found;
     }
 
     // A set rests on what is absent from it, and its links on where else their digits are not in it.

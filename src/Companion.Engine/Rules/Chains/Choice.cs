@@ -1,16 +1,18 @@
 namespace Companion.Engine.Rules.Chains;
 
 /// <summary>Candidates of which one must be true: those of a cell, or the places of a digit in a house.</summary>
-/// <param name="Candidates">The candidates, three or more.</param>
+/// <param name="Candidates">The candidates.</param>
 /// <param name="House">The house; null for a cell.</param>
 internal readonly record struct Choice(CandidateSet Candidates, House? House)
 {
-    /// <summary>Adds every choice on the board: the cells, then, if wanted, the houses digit by digit.</summary>
-    internal static void FindAll(Board board, bool houses, List<Choice> found)
+    /// <summary>
+    /// Adds every choice on the board of at least so many candidates: the cells, then, if wanted, the houses digit by digit.
+    /// </summary>
+    internal static void FindAll(Board board, bool houses, int fewest, List<Choice> found)
     {
         foreach (var cell in board.Open)
         {
-            if (board[cell].Count > 2)
+            if (board[cell].Count >= fewest)
                 found.Add(new(CandidateSet.Of(CellSet.Of(cell), board[cell]), null));
         }
 
@@ -19,7 +21,7 @@ internal readonly record struct Choice(CandidateSet Candidates, House? House)
             foreach (var digit in Digit.All)
             {
                 var places = board[digit] & house.Cells;
-                if (places.Count > 2)
+                if (places.Count >= fewest)
                     found.Add(new(CandidateSet.Of(places, digit), house));
             }
         }

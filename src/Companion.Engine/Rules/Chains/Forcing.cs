@@ -6,7 +6,7 @@ namespace Companion.Engine.Rules.Chains;
 /// Finds what follows from every candidate of a cell, or from every place of a digit in a house, by a chain from each: for each
 /// candidate that no chain alone takes out, the choice with the fewest links in all. Kept for the thread's last board.
 /// </summary>
-internal sealed class Forcing
+internal sealed class Forcing : FewestLinksFirst
 {
     [ThreadStatic]
     private static Forcing? _chainsOfThread;
@@ -15,59 +15,41 @@ internal sealed class Forcing
     private static Forcing? _blossomsOfThread;
 
     private readonly bool _isOfSets;
-    private readonly Supposition _supposition;
+    private readonly Predicate<int> _isCell;
+    private readonly Predicate<int> _isHouse;
     private readonly List<Choice> _choices = [];
-    private readonly List<Conclusion> _conclusions = [];
-    private readonly List<int> _path = [];
-    private readonly List<int> _firsts = []; // Of each choice: most are told apart by it.
-    private ulong[] _masks = [];
-    private int _words;
+    private readonly CandidateRows _rows = new();
     private ChainFinder _chains = null!;
     private Board? _board;
 
     private Forcing(bool isOfSets)
+        : base(oneLink: isOfSets)
     {
         _isOfSets = isOfSets;
-        _supposition = new(oneLink: isOfSets);
+        (_isCell, _isHouse) = (choice => _choices[choice].House is null, choice => _choices[choice].House is not null);
     }
 
-    // The candidate is placed where it was supposed to be false, else it goes. Links: of all the chains together.
-    private readonly record struct Conclusion(int Links, int Single, bool Places, int Choice) : IComparable<Conclusion>
-    {
-        public int CompareTo(Conclusion other) => (Links, Single, Places).CompareTo((other.Links, other.Single, other.Places));
-    }
-
-    private ChainGraph Graph => _chains.Graph;
+    /// <inheritdoc/>
+    protected override ChainFinder Chains => _chains;
 
     /// <summary>Chains of any kind from cells and houses, where neither a chain alone nor a blossom does.</summary>
-    internal static Forcing Chains(Board board) =>
+    internal static Forcing OfChains(Board board) =>
         (_chainsOfThread ??= new(isOfSets: false)).With(ChainFinder.For(board, ChainKind.WithSets), board);
 
     /// <summary>Almost locked sets, one from each candidate of a cell, where no chain of two or three sets does.</summary>
-    internal static Forcing Blossoms(Board board) =>
+    internal static Forcing OfBlossoms(Board board) =>
         (_blossomsOfThread ??= new(isOfSets: true)).With(ChainFinder.For(board, ChainKind.SetsOnly), board);
 
-    /// <summary>
-    /// Adds what follows from cells, or from houses, the fewest links first, then by the candidate. All that the ends of the chains
-    /// exclude goes at once.
-    /// </summary>
-    internal void Find(RuleId rule, Board board, bool fromHouses, Findings found)
-    {
-        var done = CandidateSet.Empty;
-        foreach (var conclusion in _conclusions)
-        {
-            if (_choices[conclusion.Choice].House.HasValue != fromHouses || done.ContainsAll(GoesBy(conclusion)))
-                continue;
-            var deduction = Deduce(rule, board, conclusion);
-            done |= deduction.Removes | GoesBy(conclusion);
-            if (!found.Add(deduction))
-                return;
-        }
-    }
+    /// <summary>Adds what follows from cells, or from houses.</summary>
+    internal void Find(RuleId rule, Board board, bool fromHouses, Findings found) =>
+        Find(rule, board, fromHouses ? _isHouse : _isCell, found);
 
-    private CandidateSet GoesBy(Conclusion conclusion) => conclusion.Places
-        ? Graph.SeenBy(conclusion.Single, conclusion.Single)
-        : CandidateSet.Of(Graph.CandidateOf(conclusion.Single));
+    /// <inheritdoc/>
+    protected override CandidateSet Begin(ChainPattern pattern, int start)
+    {
+        pattern.Start(_choices[start]);
+        return _choices[start].Candidates;
+    }
 
     private Forcing With(ChainFinder chains, Board board)
     {
@@ -81,10 +63,12 @@ internal sealed class Forcing
     {
         _board = board;
         _choices.Clear();
-        _conclusions.Clear();
-        Choice.FindAll(board, houses: !_isOfSets, _choices);
-        MakeMasks();
-        var easier = _isOfSets ? CandidateSet.Empty : Blossoms(board).Goes;
+        Conclusions.Clear();
+        Choice.FindAll(board, houses: !_isOfSets, fewest: 3, _choices);
+        _rows.Begin(Graph);
+        foreach (var choice in _choices)
+            _rows.Add(choice.Candidates);
+        var easier = _isOfSets ? CandidateSet.Empty : OfBlossoms(board).Goes;
         for (var single = 0; single < Graph.Singles; single++)
         {
             if (_chains.Depths[single] != ShortestFirst.Endless || easier.Contains(Graph.CandidateOf(single)))
@@ -94,7 +78,7 @@ internal sealed class Forcing
                 Suppose(single, holds: false);
         }
 
-        _conclusions.Sort();
+        Conclusions.Sort();
     }
 
     private CandidateSet Goes
@@ -102,29 +86,9 @@ internal sealed class Forcing
         get
         {
             var goes = CandidateSet.Empty;
-            foreach (var conclusion in _conclusions)
+            foreach (var conclusion in Conclusions)
                 goes |= GoesBy(conclusion);
             return goes;
-        }
-    }
-
-    // The candidates of each choice; they come first among the nodes.
-    private void MakeMasks()
-    {
-        _words = NodeBits.WordsFor(Graph.Singles);
-        if (_masks.Length < _choices.Count * _words)
-            _masks = new ulong[_choices.Count * _words * 5 / 4];
-        _masks.AsSpan(0, _choices.Count * _words).Clear();
-        _firsts.Clear();
-        for (var choice = 0; choice < _choices.Count; choice++)
-        {
-            foreach (var candidate in _choices[choice].Candidates)
-            {
-                var node = Graph.NodeOf(candidate);
-                if (_firsts.Count == choice)
-                    _firsts.Add(node);
-                _masks.AsSpan(choice * _words, _words).Set(node);
-            }
         }
     }
 
@@ -142,55 +106,22 @@ internal sealed class Forcing
 
     private void Suppose(int single, bool holds)
     {
-        _supposition.Follow(_chains, single, holds);
-        if (_supposition.RefutesItself)
+        Supposition.Follow(Chains, single, holds);
+        if (Supposition.RefutesItself)
             return;
         var best = new Conclusion(int.MaxValue, single, !holds, -1);
         for (var choice = 0; choice < _choices.Count; choice++)
         {
-            if (!IsAllFalse(choice))
+            if (!_rows.IsWithin(choice, Supposition.False))
                 continue;
-            if (best.Choice < 0)
-                _supposition.CountLinks();
-            if (LinksTo(choice) is var links && links < best.Links)
-                best = best with { Links = links, Choice = choice };
+            if (best.Start < 0)
+                Supposition.CountLinks();
+            if (LinksTo(_choices[choice].Candidates) is var links && links < best.Links)
+                best = best with { Links = links, Start = choice };
         }
 
         // One link from each candidate: the choice lies in two houses, which is pointing or claiming.
-        if (best.Choice >= 0 && best.Links > _choices[best.Choice].Candidates.Count)
-            _conclusions.Add(best);
-    }
-
-    private bool IsAllFalse(int choice) => _supposition.False.Has(_firsts[choice])
-        && ((ReadOnlySpan<ulong>)_masks.AsSpan(choice * _words, _words)).IsWithin(_supposition.False);
-
-    private int LinksTo(int choice)
-    {
-        var links = 0;
-        foreach (var candidate in _choices[choice].Candidates)
-            links += _supposition.LinksTo(Graph.NodeOf(candidate));
-        return links;
-    }
-
-    private Deduction Deduce(RuleId rule, Board board, Conclusion conclusion)
-    {
-        var pattern = ChainPattern.Begin(board, Graph);
-        pattern.Start(_choices[conclusion.Choice]);
-        _supposition.Follow(_chains, conclusion.Single, !conclusion.Places);
-        _supposition.CountLinks();
-        var goes = CandidateSet.Of(board.Open, DigitSet.All);
-        foreach (var candidate in _choices[conclusion.Choice].Candidates)
-        {
-            var start = Graph.NodeOf(candidate);
-            _supposition.Trace(start, _path);
-            pattern.Branch(start, _path, conclusion.Places ? null : conclusion.Single);
-            var end = _path.Count > 0 ? _path[^1] : start;
-            goes &= Graph.SeenBy(end, end);
-        }
-
-        var concluded = CandidateSet.Of(Graph.CandidateOf(conclusion.Single));
-        return conclusion.Places
-            ? pattern.Deduce(rule, places: concluded, removes: CandidateSet.Empty)
-            : pattern.Deduce(rule, places: CandidateSet.Empty, removes: goes | concluded);
+        if (best.Start >= 0 && best.Links > _choices[best.Start].Candidates.Count)
+            Conclusions.Add(best);
     }
 }

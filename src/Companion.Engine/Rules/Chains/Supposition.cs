@@ -20,8 +20,8 @@ internal sealed class Supposition(bool oneLink)
     /// <summary>The candidates that are false, as a row.</summary>
     internal ReadOnlySpan<ulong> False => _false.AsSpan(0, _graph.Words);
 
-    /// <summary>Whether what was supposed to be false turns out to be true by a chain of its own.</summary>
-    internal bool RefutesItself => !_holds && True.Has(_single);
+    /// <summary>Whether what was supposed turns out to be the other way by a chain of its own.</summary>
+    internal bool RefutesItself => (_holds ? False : True).Has(_single);
 
     /// <summary>How many links lead to a candidate that is false, once they were counted.</summary>
     internal int LinksTo(int single) => _links[single];
