@@ -17,26 +17,25 @@ internal static class CheckCommand
             Description = "One JSON object a line instead of text: line (from 1), puzzle, solutions (0, 1, or 2 for more than one), solution "
                 + "and minimal (null unless there is exactly one), clues, candidatesAtStart (after the givens' direct eliminations), "
                 + "filledAfterSingles and candidatesAfterSingles (naked and hidden singles as far as they lead), candidatesAfterLocked "
-                + "(these and locked candidates), and faults where the line is no puzzle.",
+                + "(these and locked candidates), and faults where the line is no puzzle. Then hardest (the hardest rule needed, null where "
+                + "the ladder does not solve it), grade: word (flat, sloping, steep, sheer; unclimbed where the ladder does not solve it), work "
+                + "(how much there is to look at; harder rules and fewer ways on count more), rounds (in each, all that the easiest open rule "
+                + "finds is carried out) and gates (rounds with only one way on), and steps, each with rule, places, removes and text.",
         };
-        var grade = new Option<bool>("--grade")
-        {
-            Description = "Also how hard each puzzle is. JSON: hardest (the hardest rule needed, null where the ladder does not solve it) and "
-                + "grade: word (flat, sloping, steep, sheer; unclimbed where the ladder does not solve it), work (how much there is to look "
-                + "at; harder rules and fewer ways on count more), rounds (in each, all that the easiest open rule finds is carried out) and "
-                + "gates (rounds with only one way on). Takes some four times as long as the counts alone.",
-        };
-        var steps = new Option<bool>("--steps") { Description = "With --json, also the steps that solve it, each with rule, places, removes and text; grades as well." };
+        var grade = new Option<bool>("--grade") { Description = "In the text also how hard each puzzle is, and the hardest rule that it needs." };
+        var counts = new Option<bool>("--counts") { Description = "In the JSON only the counts, without hardest, grade and steps: many times as fast." };
         var options = new LadderOptions();
         var command = new Command("check", "Counts solutions, says whether a puzzle is minimal, and how far easy rules get.")
         {
-            file, json, grade, steps,
+            file, json, grade, counts,
         };
         options.AddTo(command);
         command.SetAction(asked => Run(
             asked.GetRequiredValue(file),
             asked.GetValue(json),
-            asked.GetValue(grade) || asked.GetValue(steps) ? Grader(options, asked, asked.GetValue(steps)) : result => result,
+            (asked.GetValue(json) ? !asked.GetValue(counts) : asked.GetValue(grade))
+                ? Grader(options, asked, withSteps: asked.GetValue(json))
+                : result => result,
             asked.InvocationConfiguration.Output));
         return command;
     }

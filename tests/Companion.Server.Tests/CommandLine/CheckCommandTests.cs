@@ -121,7 +121,7 @@ public sealed class CheckCommandTests : IDisposable
     {
         var file = _folder.In("puzzles.txt");
         await File.WriteAllLinesAsync(file, lines, TestContext.Current.CancellationToken);
-        var (code, output, error) = await Cli.Run("check", file, "--json");
+        var (code, output, error) = await Cli.Run("check", file, "--json", "--counts");
         return (code, output.TrimEnd().Split('\n'), error);
     }
 
