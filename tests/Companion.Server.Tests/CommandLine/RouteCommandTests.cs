@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Xml.Linq;
 using Companion.Engine;
 
 namespace Companion.Server.Tests.CommandLine;
@@ -50,6 +51,25 @@ public sealed class RouteCommandTests
 
         Assert.Equal(Puzzle.Parse(Demo).Solution.ToString(), board.ToString());
         Assert.Equal(at, sheet.RootElement.GetProperty("seconds").GetDouble(), tolerance: 0.5);
+    }
+
+    [Fact]
+    public async Task The_page_to_print_holds_every_step_and_pictures_of_its_own_for_the_featured_ones()
+    {
+        var (_, page, _) = await Cli.Run("route", Demo, "--feature", "xy-wing", "--html", "--stop-at", "grouped-chain");
+        var (_, output, _) = await Cli.Run("route", Demo, "--feature", "xy-wing", "--json", "--stop-at", "grouped-chain");
+        using var sheet = JsonDocument.Parse(output);
+        var html = XDocument.Parse(page).Root!;
+
+        Assert.Equal(
+            sheet.RootElement.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("text").GetString()),
+            html.Descendants("ol").Elements("li").Select(item => item.Nodes().OfType<XText>().Last().Value.TrimStart()));
+        Assert.Equal(
+            sheet.RootElement.GetProperty("steps").EnumerateArray().Count(step => step.GetProperty("isGate").GetBoolean()),
+            html.Descendants("b").Count());
+        var source = Assert.Single(html.Descendants("img")).Attribute("src")!.Value;
+        Assert.StartsWith("data:image/png;base64,iVBORw0KGgo", source, StringComparison.Ordinal);
+        Assert.DoesNotContain("http", page, StringComparison.Ordinal);
     }
 
     [Fact]
