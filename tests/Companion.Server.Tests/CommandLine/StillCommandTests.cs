@@ -34,7 +34,7 @@ public sealed class StillCommandTests : IDisposable
         await using var presenter = await companion.OpenDesk();
         await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
         await Draw("bare.png", "--data", _folder.Path);
-        var next = await presenter.Sees("Next", view => view.GetProperty("sequence").GetInt64() >= 2);
+        var next = await presenter.Sees("Next", view => view.GetProperty("sequence").GetInt64() >= 3);
         await presenter.Do("StandBy", next.GetProperty("deductions")[0].GetProperty("id").GetString());
         await presenter.Do("NextGrade");
         await Draw("onair.png", "--data", _folder.Path);

@@ -16,17 +16,21 @@ public sealed class StalledPageTests
         await using var companion = await RunningCompanion.Start(
             adjust: builder => builder.Services.Configure<HubOptions>(hub => hub.AddFilter(goodbyes)));
         await using var presenter = await companion.OpenDesk();
+        await using var second = await companion.OpenDesk();
+        await using var third = await companion.OpenDesk();
         await using var coHost = await companion.OpenDesk(AccessRole.CoHost);
         await using var stage = await companion.OpenStage();
         using var stalledDesk = await StalledPage.Open(companion, HubPaths.Presenter, AccessRole.Presenter);
         using var stalledStage = await StalledPage.Open(companion, HubPaths.Overlay + "?page=stage", AccessRole.Overlay);
 
-        // Until the buffers on the way are full and both are cut off. Every entry is answered and shown meanwhile.
+        // Until the buffers on the way are full and both are cut off. Every entry is answered and shown meanwhile. They come from
+        // several pages by turns, since so many at once are more than one of them may send.
+        OpenPage[] panels = [presenter, second, third];
         var sequence = 0L;
         for (var entry = 0; goodbyes.Count < 2; entry++)
         {
             TestContext.Current.CancellationToken.ThrowIfCancellationRequested();
-            sequence = (await presenter.Ask("AllowCoHostOnAir", entry % 2 == 0)).Sequence;
+            sequence = (await panels[entry % panels.Length].Ask("AllowCoHostOnAir", entry % 2 == 0)).Sequence;
             await stage.Sees("Stage", sequence);
         }
 

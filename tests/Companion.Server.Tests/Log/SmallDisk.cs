@@ -71,11 +71,11 @@ internal sealed class SmallDisk : IAsyncDisposable
         return copy;
     }
 
-    /// <summary>Stops the companion as Ctrl+C does.</summary>
+    /// <summary>Stops the companion as the system does. Ctrl+C does the same, but its signal is ignored where tests run in the background.</summary>
     /// <returns>Its exit code.</returns>
     public async Task<int> Stop()
     {
-        await Shell.Run($"kill -INT {Companion.ProcessId}");
+        await Shell.Run($"kill -TERM {Companion.ProcessId}");
         return await Companion.Ends();
     }
 
