@@ -2,16 +2,18 @@ using System.Reflection;
 using Companion.Drawing.Pictures;
 using Companion.Engine;
 using Companion.Session;
+using Companion.Sight;
 using NetArchTest.Rules;
 
 namespace Companion.Server.Tests.Architecture;
 
-/// <summary>Arrows: Engine &lt;- Session &lt;- Drawing &lt;- Server.</summary>
+/// <summary>Arrows: Engine &lt;- Session &lt;- Drawing &lt;- Server, and Engine &lt;- Sight &lt;- Server.</summary>
 public sealed class ArrowTests
 {
     private static readonly Assembly EngineAssembly = typeof(Board).Assembly;
     private static readonly Assembly SessionAssembly = typeof(Decider).Assembly;
     private static readonly Assembly DrawingAssembly = typeof(Picture).Assembly;
+    private static readonly Assembly SightAssembly = typeof(Frame).Assembly;
     private static readonly Assembly ServerAssembly = typeof(Program).Assembly;
 
     [Fact]
@@ -20,6 +22,7 @@ public sealed class ArrowTests
         Assert.Equal([], OurReferences(EngineAssembly));
         Assert.Equal(["Companion.Engine"], OurReferences(SessionAssembly));
         Assert.Equal(["Companion.Engine", "Companion.Session"], OurReferences(DrawingAssembly));
+        Assert.Equal(["Companion.Engine"], OurReferences(SightAssembly));
         Assert.Equal(["Companion.Drawing", "Companion.Engine", "Companion.Session"], OurReferences(ServerAssembly));
     }
 
