@@ -17,6 +17,9 @@ public sealed class History : IEquatable<History>
     /// <summary>The entries that stand, the last first. Each holds the grid before it.</summary>
     public IEnumerable<Step> Made => _made;
 
+    /// <summary>The entries that can be made again, the next first. Each holds the grid after it.</summary>
+    public IEnumerable<Step> Undone => _undone;
+
     /// <summary>The entry that an undo takes back, or null.</summary>
     public Step? Last => _made.IsEmpty ? null : _made.Peek();
 

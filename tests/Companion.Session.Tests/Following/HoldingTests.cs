@@ -1,0 +1,102 @@
+using Companion.Engine;
+using Companion.Session.Following;
+using static Companion.Session.Tests.Following.FollowedShow;
+
+namespace Companion.Session.Tests.Following;
+
+/// <summary>What is not entered before the presenter says so.</summary>
+public sealed class HoldingTests
+{
+    private readonly FollowedShow _show = new();
+
+    public HoldingTests() => _show.LookTwice();
+
+    [Fact]
+    public void An_unsure_cell_waits_while_the_others_go_on()
+    {
+        _show.Program.Place("r1c2", 8);
+        _show.LookTwice(_show.Screen(("r1c1", Sees(4, isSure: false))));
+
+        Assert.Equal(FollowStatus.Unsure, _show.Last.Status);
+        Assert.Equal([new HeldCell(Cell.Parse("r1c1"), new(Digit.Of(4)), HeldReason.Unsure)], _show.Last.Held);
+        Assert.Equal("r1c2=8", _show.Session.State.Grid.Placed.ToString());
+        Assert.True(_show.Look(_show.Screen(("r1c1", Sees(4, isSure: false))), after: 60).Apart.IsEmpty);
+    }
+
+    [Theory]
+    [InlineData(null, "r1c1=4")] // as it was read
+    [InlineData(8, "r1c1=8")]
+    [InlineData(0, "")]
+    public void One_word_of_the_presenter_settles_it_for_as_long_as_the_reading_stays(int? said, string placed)
+    {
+        var screen = _show.Screen(("r1c1", Sees(4, isSure: false)));
+        _show.LookTwice(screen);
+        _show.Say("r1c1", said);
+        _show.Look(screen);
+
+        Assert.Empty(_show.Last.Held);
+        Assert.Equal(placed, _show.Session.State.Grid.Placed.ToString());
+
+        var other = _show.Screen(("r1c1", Sees(9, isSure: false)));
+        _show.LookTwice(other);
+        Assert.Equal("9", Assert.Single(_show.Last.Held).Read.Digit.ToString());
+    }
+
+    [Fact]
+    public void A_digit_that_stands_in_its_house_already_waits_until_it_is_accepted()
+    {
+        _show.Program.Place("r1c1", 3);
+        _show.LookTwice();
+
+        Assert.Equal([new HeldCell(Cell.Parse("r1c1"), new(Digit.Of(3)), HeldReason.EqualDigits)], _show.Last.Held);
+        Assert.Empty(_show.Session.State.Grid.Placed);
+
+        _show.Say("r1c1", null);
+        _show.Look();
+        Assert.Equal("r1c1=3", _show.Session.State.Grid.Placed.ToString());
+        Assert.Empty(_show.Look().Held);
+    }
+
+    [Fact]
+    public void A_digit_that_goes_from_one_cell_to_another_of_the_house_waits_for_nobody()
+    {
+        _show.Program.Place("r1c1", 4);
+        _show.LookTwice();
+        _show.Program.Erase("r1c1").Place("r1c2", 4);
+        _show.LookTwice();
+
+        Assert.Empty(_show.Last.Held);
+        Assert.Equal("r1c2=4", _show.Session.State.Grid.Placed.ToString());
+    }
+
+    [Fact]
+    public void A_given_that_changed_waits_and_never_changes_the_puzzle()
+    {
+        var screen = _show.Screen(("r1c3", Sees(8)), ("r1c5", SeesNothing()));
+        _show.LookTwice(screen);
+
+        Assert.Equal(
+            [("r1c3", HeldReason.GivenChanged), ("r1c5", HeldReason.GivenChanged)],
+            _show.Last.Held.Select(held => (held.Cell.ToString(), held.Reason)));
+        _show.Say("r1c3", null);
+        _show.Look(screen);
+        Assert.Equal("r1c5", Assert.Single(_show.Last.Held).Cell.ToString());
+        Assert.Empty(_show.Entered());
+    }
+
+    [Fact]
+    public void Something_that_lies_over_the_grid_enters_nothing_and_takes_nothing_back()
+    {
+        _show.Program.Place("r1c1", 4);
+        _show.LookTwice();
+        _show.Entered();
+        foreach (var isSure in new[] { true, false })
+        {
+            _show.LookTwice(_show.Screen().Each((_, _) => new(default, null, isSure)));
+            Assert.Equal(FollowStatus.GridNotFound, _show.Last.Status);
+        }
+
+        Assert.Equal(FollowStatus.Following, _show.LookTwice().Status);
+        Assert.Empty(_show.Entered());
+    }
+}
