@@ -8,6 +8,8 @@ using Companion.Session.Events;
 using Companion.Session.Ladders;
 using Companion.Session.Planning;
 using Companion.Session.Proving;
+using Companion.Session.Recording;
+using Companion.Session.Shows;
 using Companion.Session.State;
 
 namespace Companion.Session;
@@ -26,7 +28,13 @@ public static class Decider
         ArgumentNullException.ThrowIfNull(command);
         return command switch
         {
-            LoadPuzzle load => PuzzleRequests.Load(load, now),
+            BeginShow begin => ShowRequests.Begin(state, begin, now),
+            ReopenShow reopen => ShowRequests.Reopen(state, reopen, now),
+            StartRecording => RecordingRequests.Start(state, now),
+            PauseRecording => RecordingRequests.Pause(state, now),
+            ResumeRecording => RecordingRequests.Resume(state, now),
+            StopRecording => RecordingRequests.Stop(state, now),
+            LoadPuzzle load => ShowRequests.Load(state, load, now),
             PlaceFrame place => SceneRequests.Place(state, place, now),
             ForgetScene forget => SceneRequests.Forget(state, forget, now),
             ShowFrame show => SceneRequests.Show(state, show, now),

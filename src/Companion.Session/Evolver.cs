@@ -20,6 +20,9 @@ public static class Evolver
         ArgumentNullException.ThrowIfNull(happened);
         var next = happened switch
         {
+            ShowBegun begun => Begin(state, begun),
+            RecordingStarted or RecordingPaused or RecordingResumed or RecordingStopped =>
+                state with { Recording = state.Recording.After(happened) },
             PuzzleLoaded loaded => Load(state, loaded),
             EntryUndone => Undo(state),
             EntryRedone => Redo(state),
@@ -47,7 +50,13 @@ public static class Evolver
             AudienceDoorSet set => state with { Asks = state.Asks with { Door = set.Door } },
             DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
                 state with { Cues = CueEffects.Apply(state, happened) },
-            ShowEnded => state with { CalledStandby = default, CalledOnAir = default, Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 } },
+            ShowEnded => state with
+            {
+                IsOver = true,
+                CalledStandby = default,
+                CalledOnAir = default,
+                Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 },
+            },
             _ => Enter(state, happened),
         };
         return next with { Sequence = state.Sequence + 1 };
@@ -58,6 +67,15 @@ public static class Evolver
         var (grid, writing) = EntryEffects.Apply(state.Grid, state.Writing, entry);
         return Make(state, entry) with { Grid = grid, Writing = writing };
     }
+
+    private static SessionState Begin(SessionState state, ShowBegun begun) => SessionState.Initial with
+    {
+        Sequence = state.Sequence,
+        Show = state.Sequence + 1,
+        ShowTitle = begun.Title,
+        Entries = begun.Entries,
+        Loadings = begun.Loadings,
+    };
 
     // Before the first puzzle there is nothing that an undo could go back to.
     private static SessionState Load(SessionState state, PuzzleLoaded loaded)

@@ -5,6 +5,7 @@ using Companion.Engine.Rules;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Audience;
 using Companion.Session.Commands;
+using Companion.Session.Events;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -42,6 +43,7 @@ internal sealed class RandomSession
     /// <summary>The next command, which may make no sense.</summary>
     public Command Any() => _random.Next(100) switch
     {
+        _ when _session.State.Grid.Puzzle is null && _random.Next(2) == 0 => new LoadPuzzle(Puzzles.Hard, "Lanterns", "", ""),
         < 1 => new LoadPuzzle(_random.Next(3) switch { 0 => Puzzles.Easy, 1 => Puzzles.Hard, _ => "no puzzle" }, "", "", ""),
         < 8 => new PlaceDigit(AnyCell(), AnyDigit()),
         < 20 => RightDigit(),
@@ -82,8 +84,10 @@ internal sealed class RandomSession
         };
     }
 
-    private Command AboutSettings() => _random.Next(11) switch
+    private Command AboutSettings() => _random.Next(14) switch
     {
+        13 => AboutShows(),
+        12 or 11 => AboutRecording(),
         10 => new NoteStep(CandidateSet.Of(new Candidate(AnyCell(), AnyDigit())), CandidateSet.Empty, _random.Next(3) == 0 ? "" : "Slowly"),
         9 => new FeatureRules(new([new(new("xy-wing"), (Timing)_random.Next(2))])),
         8 => new StandByCalls(new([.. AnyCells().Select(cell => new CellCalls(cell, _random.Next(0, 40), 0, null, null))])),
@@ -95,6 +99,21 @@ internal sealed class RandomSession
         4 => new SwitchFamily(_random.Next(2) == 0 ? "fish" : "uniqueness", _random.Next(2) == 0),
         5 => new HideDelayCode(),
         _ => new EndShow(),
+    };
+
+    private Command AboutShows() => _random.Next(3) switch
+    {
+        0 => new BeginShow(_random.Next(2) == 0 ? "" : "Signal station"),
+        1 => new BeginShow("two\nlines"),
+        _ => new ReopenShow("Once more", new([.. _session.Log.Skip(_session.Log.ToList().FindLastIndex(each => each is ShowBegun) is var at and > 0 ? at : 0)])),
+    };
+
+    private Command AboutRecording() => _random.Next(5) switch
+    {
+        0 or 1 => new StartRecording(),
+        2 => new PauseRecording(),
+        3 => new ResumeRecording(),
+        _ => new StopRecording(),
     };
 
     private Cell AnyCell() => Cell.At(_random.Next(Cell.Count));
@@ -113,7 +132,7 @@ internal sealed class RandomSession
     private PlaceDigit RightDigit()
     {
         var cell = AnyCell();
-        return new(cell, _session.State.Grid.Puzzle!.Solution[cell]);
+        return new(cell, _session.State.Grid.Puzzle?.Solution[cell] ?? AnyDigit());
     }
 
     private Command AboutSomethingOpen()

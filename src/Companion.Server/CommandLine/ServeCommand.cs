@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Net.Sockets;
 using Companion.Server.Access;
 using Companion.Server.Data;
+using Companion.Server.Log;
 using Companion.Server.Pages;
 using Companion.Server.Settings;
 using Microsoft.AspNetCore.Connections;
@@ -37,6 +38,8 @@ internal static class ServeCommand
         var links = new PageLinks(settings, role => app.Services.GetRequiredService<KeyRing>()[role]);
         await output.WriteLineAsync($"The companion runs at {address} (Ctrl+C stops it).");
         await output.WriteLineAsync(links.Lines(address, Bound(app, Uri.UriSchemeHttps) is { } others ? new Uri(others).Port : 0));
+        if (app.Services.GetRequiredService<IEventLog>().Warning is { } lost)
+            await output.WriteLineAsync(lost);
         if (!Page.AreBuilt(app.Environment.WebRootFileProvider))
             await output.WriteLineAsync("The pages were not built into this program: build it again without SkipClient.");
         if (folder.IsOpenToOthers)

@@ -6,9 +6,7 @@ using Companion.Engine.Rules;
 using Companion.Server.Data;
 using Companion.Server.Log;
 using Companion.Server.Wire;
-using Companion.Session;
 using Companion.Session.Boards;
-using Companion.Session.State;
 using Companion.Session.Views;
 
 namespace Companion.Server.CommandLine;
@@ -40,7 +38,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
         if (!File.Exists(folder.Events))
             throw new PlainException($"There is no session in {folder.Path}: give a grid, or name the folder with --data.");
         using var log = SqliteEventLog.Open(folder);
-        var state = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
+        var state = log.Restore();
         var voice = new Voice(wording);
         var view = PublicViews.Stage(state, voice);
         var known = KnownBoard.Of(state);

@@ -1,13 +1,17 @@
 using Companion.Session.Events;
+using Companion.Session.State;
 
 namespace Companion.Server.Log;
 
 /// <summary>Where events are kept before anybody is told of them.</summary>
 internal interface IEventLog
 {
-    /// <summary>Every event so far, in order.</summary>
+    /// <summary>What was lost of the log and where its remains are, in plain sentences; null where nothing was.</summary>
+    string? Warning { get; }
+
+    /// <summary>The state that the events led to. Only those of the last show are looked at.</summary>
     /// <exception cref="PlainException">An event is damaged or of a kind that only a newer version knows.</exception>
-    IEnumerable<Event> Replay();
+    SessionState Restore();
 
     /// <summary>Keeps the events of one decision, all or none. Returns when they are safe on the disk.</summary>
     /// <param name="after">The number of the state before them, so that the first has the next number.</param>

@@ -1,4 +1,5 @@
 using Companion.Server.Data;
+using Companion.Server.Shows;
 using Serilog;
 using Serilog.Events;
 
@@ -7,10 +8,11 @@ namespace Companion.Server.Log;
 /// <summary>The event log, and the program's log files.</summary>
 internal static class LogFeature
 {
-    /// <summary>Adds the event log.</summary>
+    /// <summary>Adds the event log and the shows that it keeps.</summary>
     /// <param name="services">Where to.</param>
     public static IServiceCollection AddEventLog(this IServiceCollection services) =>
-        services.AddSingleton<IEventLog>(provider => SqliteEventLog.Open(provider.GetRequiredService<DataFolder>()));
+        services.AddSingleton<IEventLog>(provider => SqliteEventLog.OpenOrSalvage(provider.GetRequiredService<DataFolder>()))
+            .AddSingleton<ShowLibrary>();
 
     // The static logger is left alone: all servers of a process share it, and the first to stop closes it for all.
     /// <summary>Adds the log files.</summary>

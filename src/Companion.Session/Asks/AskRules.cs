@@ -7,7 +7,7 @@ namespace Companion.Session.Asks;
 /// <param name="Limits">How far viewers may go, or null for what the settings say.</param>
 /// <param name="Delay">How far they are behind, or null for what the settings say.</param>
 /// <param name="Code">The code that the overlay shows to measure the delay, or null.</param>
-/// <param name="ShowsEnded">How many shows have ended: at the end of each, viewers are forgotten.</param>
+/// <param name="ShowsEnded">How often the show was ended: each time viewers are forgotten.</param>
 public sealed record AskRules(AskLimits? Limits, Delay? Delay, string? Code, int ShowsEnded)
 {
     /// <summary>Who may open the audience's page, or null for what the settings say.</summary>

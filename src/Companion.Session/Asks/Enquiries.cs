@@ -28,6 +28,7 @@ public sealed class Enquiries
     private readonly ViewerBook _viewers;
     private readonly QuestionQueue _questions;
     private AskRules? _rules;
+    private long _show;
     private long _sequence;
     private long _answers;
 
@@ -53,8 +54,8 @@ public sealed class Enquiries
     public ViewersView View => new(
         _sequence, Limits, Delay, _rules?.Code, _measure.Measured, _measure.Viewers, _answers, new(_calls.Cells(Delay)));
 
-    /// <summary>How many shows have ended, as far as was shown. Whoever hashes viewers takes a new salt with each.</summary>
-    public int ShowsEnded => _rules?.ShowsEnded ?? 0;
+    /// <summary>How often viewers were forgotten, as at the end of a show. Whoever hashes viewers takes a new salt with each.</summary>
+    public int TimesForgotten { get; private set; }
 
     private AskLimits Limits => _rules?.Limits ?? _settings.Limits;
 
@@ -73,9 +74,9 @@ public sealed class Enquiries
         // A code that was up before this program was started came up nobody knows when.
         if (_rules is { } before && state.Asks.Code is { } code && code != before.Code)
             _measure.Show(code, at);
-        if (_rules is not null && state.Asks.ShowsEnded != _rules.ShowsEnded)
+        if (_rules is not null && (state.Show, state.Asks.ShowsEnded) != (_show, _rules.ShowsEnded))
             Forget();
-        (_rules, _sequence) = (state.Asks, state.Sequence);
+        (_rules, _show, _sequence) = (state.Asks, state.Show, state.Sequence);
         _calls.Show(state, at);
         _line.Show(state, at);
     }
@@ -175,6 +176,7 @@ public sealed class Enquiries
     // What is on the delay line was seen by all and belongs to no viewer: it stays.
     private void Forget()
     {
+        TimesForgotten++;
         _viewers.Clear();
         _questions.MakeStale();
         _measure.Forget();

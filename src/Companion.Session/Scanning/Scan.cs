@@ -13,8 +13,8 @@ public static class Scan
     {
         ArgumentNullException.ThrowIfNull(scanned);
         ArgumentNullException.ThrowIfNull(other);
-        return (scanned.Entries, scanned.Loadings, scanned.Writing, scanned.Used, scanned.LadderCut)
-            == (other.Entries, other.Loadings, other.Writing, other.Used, other.LadderCut);
+        return (scanned.Show, scanned.Entries, scanned.Loadings, scanned.Writing, scanned.Used, scanned.LadderCut)
+            == (other.Show, other.Entries, other.Loadings, other.Writing, other.Used, other.LadderCut);
     }
 
     /// <summary>Scans the known board of a state to the end.</summary>

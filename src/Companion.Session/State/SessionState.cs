@@ -3,6 +3,7 @@ using Companion.Session.Asks;
 using Companion.Session.Ladders;
 using Companion.Session.Planning;
 using Companion.Session.Proving;
+using Companion.Session.Recording;
 
 namespace Companion.Session.State;
 
@@ -21,6 +22,18 @@ public sealed record SessionState
 
     /// <summary>How many events led here.</summary>
     public long Sequence { get; init; }
+
+    /// <summary>The number of the event that began the show; 0 for the first one, which began with the log.</summary>
+    public long Show { get; init; }
+
+    /// <summary>What the presenter calls the show; may be empty.</summary>
+    public string ShowTitle { get; init; } = "";
+
+    /// <summary>Whether the show was ended: the next puzzle begins another one.</summary>
+    public bool IsOver { get; init; }
+
+    /// <summary>The clock of the show's recording.</summary>
+    public RecordingClock Recording { get; init; } = RecordingClock.None;
 
     /// <summary>How many entries were made, undos and redos among them.</summary>
     public int Entries { get; init; }

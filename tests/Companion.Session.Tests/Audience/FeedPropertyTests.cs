@@ -21,12 +21,16 @@ public sealed class FeedPropertyTests
         for (var step = 0; step < 250; step++)
         {
             show.Try(random.Next(12) == 0 ? AboutTheAudience(random) : player.Any());
+
+            // A new show begins behind a closed door.
+            if (show.Session.State.Asks.Door == AudienceDoor.Closed && random.Next(8) == 0)
+                show.Try(new SetAudienceDoor(AudienceDoor.Open));
             show.Wait(random.NextDouble() * random.Next(4));
             var view = show.View;
             var delay = show.Session.State.Asks.Delay?.Seconds ?? 15;
             Assert.Equal(delay, view.DelaySeconds);
             var seen = show.Shown.FindLast(shown => shown.At <= show.Now.AddSeconds(-delay)).State;
-            var isShown = seen is not null && (show.Session.State.Asks.Door ?? AudienceDoor.Open) != AudienceDoor.Closed;
+            var isShown = seen?.Grid.Puzzle is not null && (show.Session.State.Asks.Door ?? AudienceDoor.Open) != AudienceDoor.Closed;
             Assert.Equal(isShown ? AudienceBoard.Of(seen!.Grid) : null, view.Board);
             Assert.Equal(isShown ? seen!.Grid.Credit : null, view.Credit);
             Assert.Equal(isShown ? seen!.Grid.Placed : CandidateSet.Empty, Placed(view.Board));
@@ -68,7 +72,7 @@ public sealed class FeedPropertyTests
         var player = new RandomSession(seed, show.Session);
         for (var count = 0; count < commands; count++)
         {
-            if (player.Any() is var command and not (LimitAsks or SetDelay or SetAudienceDoor or EndShow))
+            if (player.Any() is var command and not (LimitAsks or SetDelay or SetAudienceDoor or EndShow or BeginShow or ReopenShow))
                 show.Try(command);
         }
     }

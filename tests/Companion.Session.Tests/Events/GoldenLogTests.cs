@@ -6,14 +6,15 @@ using Companion.Session.Audience;
 using Companion.Session.Events;
 using Companion.Session.Events.Storage;
 using Companion.Session.Ladders;
+using Companion.Session.Recording;
 using Companion.Session.State;
 using Companion.Session.Tests.Cues;
 
 namespace Companion.Session.Tests.Events;
 
 /// <summary>
-/// Replays <c>golden-log.txt</c>, an event a line: kind, blank, body. It is never edited; a new kind of event is added at its
-/// end.
+/// Replays <c>golden-log.txt</c>, an event a line: kind, blank, body. It is never edited; a new kind of event is added at the end of its
+/// first show, before <c>show-begun</c>.
 /// </summary>
 public sealed class GoldenLogTests
 {
@@ -25,7 +26,7 @@ public sealed class GoldenLogTests
     [Fact]
     public void It_leads_to_the_state_that_it_led_to_when_it_was_written()
     {
-        var state = PlayedSession.Replay(Stored.Select(EventText.Read));
+        var state = PlayedSession.Replay(Stored.Select(EventText.Read).TakeWhile(happened => happened is not ShowBegun));
 
         Assert.Equal(
             new Credit("Lanterns, No. 12", "made by the companion's own generator", "https://example.org/12"), state.Grid.Credit);
@@ -54,7 +55,22 @@ public sealed class GoldenLogTests
         Assert.Equal(new AskRules(new(true, Grade.What, true), new(12, 9.5, 15.25), "moss", ShowsEnded: 1) { Door = AudienceDoor.ByLink }, state.Asks);
         Assert.Equal(new LadderCut(new("xy-wing"), new([new("fish", false), new("uniqueness", false)])), state.LadderCut);
         Assert.Equal([new Feature(new("xy-wing")), new Feature(new("swordfish"), Timing.Early)], state.Plan.Featured.Items);
+        Assert.Equal((RecordingPhase.Stopped, true), (state.Recording.Phase, state.IsOver));
+        Assert.Equal([10.0, 10.0], state.Recording.Runs.Select(run => (run.To - run.From)!.Value.TotalSeconds));
         Assert.Equal(["Say who set it.", "Slowly: this is the first one."], state.Plan.Notes.Select(note => note.Text));
+    }
+
+    [Fact]
+    public void Its_second_show_has_nothing_of_the_first()
+    {
+        var state = PlayedSession.Replay(Stored.Select(EventText.Read));
+
+        Assert.Equal(
+            SessionState.Initial with
+            {
+                Sequence = Stored.Length, Show = Stored.Length, ShowTitle = "Signal station, second evening", Entries = 11, Loadings = 1,
+            },
+            state);
     }
 
     [Fact]

@@ -124,9 +124,9 @@ internal sealed partial class AskDesk : BackgroundService, IOutput
 
     private void Show(SessionState state, DateTimeOffset at)
     {
-        var ended = _enquiries.ShowsEnded;
+        var forgotten = _enquiries.TimesForgotten;
         _enquiries.Show(state, at);
-        if (_enquiries.ShowsEnded != ended)
+        if (_enquiries.TimesForgotten != forgotten)
             _salt = NewSalt();
     }
 

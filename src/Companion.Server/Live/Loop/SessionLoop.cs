@@ -63,9 +63,11 @@ internal sealed partial class SessionLoop(
     /// <inheritdoc/>
     public override Task StartAsync(CancellationToken cancellationToken)
     {
-        var replayed = log.Replay().Aggregate(SessionState.Initial, Evolver.Evolve);
+        var replayed = log.Restore();
         Show(new Snapshot(replayed, null) { ScanOf = replayed.Sequence });
         Replayed(_current.State.Sequence);
+        if (log.Warning is { } lost)
+            Salvaged(lost);
         scans.Start(_current.State);
         if (_current.State.Sequence == 0)
             Do(Demo.Load());
@@ -178,6 +180,9 @@ internal sealed partial class SessionLoop(
 
     [LoggerMessage(LogLevel.Information, "The session goes on after event {Sequence}.")]
     private partial void Replayed(long sequence);
+
+    [LoggerMessage(LogLevel.Warning, "{Lost}")]
+    private partial void Salvaged(string lost);
 
     [LoggerMessage(LogLevel.Error, "A command failed; nothing was changed.")]
     private partial void CommandFailed(Exception bug);

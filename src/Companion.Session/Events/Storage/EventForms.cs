@@ -105,6 +105,7 @@ internal static class EventForms
         .. CueEventForms.All,
         .. LadderEventForms.All,
         .. PlanEventForms.All,
+        .. ShowEventForms.All,
     ];
 
     private static void WriteMark(JsonObject body, CellSet cells, Digit digit, bool isSet)

@@ -11,7 +11,7 @@ namespace Companion.Session.Events.Storage;
 public static class EventText
 {
     // A log is read by people and programs and is never put into a page: letters of all languages stay themselves.
-    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    internal static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private static readonly Dictionary<Type, EventForm> ByType = EventForms.All.ToDictionary(form => form.Type);
     private static readonly Dictionary<string, EventForm> ByKind = EventForms.All.ToDictionary(form => form.Kind);

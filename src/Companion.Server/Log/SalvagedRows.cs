@@ -1,0 +1,93 @@
+using Companion.Session.Events.Storage;
+using Microsoft.Data.Sqlite;
+
+namespace Companion.Server.Log;
+
+/// <summary>Reads the lines of a damaged event log from both ends, as far as they can be read.</summary>
+internal static class SalvagedRows
+{
+    private const string Begins = "show-begun";
+
+    /// <summary>Copies what can be read: the shows first, which stand before most events.</summary>
+    /// <param name="from">The damaged file.</param>
+    /// <param name="into">The new one.</param>
+    public static void Copy(SqliteConnection from, SqliteConnection into)
+    {
+        foreach (var show in Read(from, "SELECT id, first, last, title, offset, chapters FROM show ORDER BY id"))
+        {
+            into.Run(
+                "INSERT OR IGNORE INTO show (id, first, last, title, offset, chapters) VALUES ($1, $2, $3, $4, $5, $6)", show);
+        }
+
+        object? last = null;
+        foreach (var row in Read(from, "SELECT sequence, at, kind, body FROM event ORDER BY sequence").TakeWhile(IsEvent))
+        {
+            into.Run("INSERT INTO event VALUES ($1, $2, $3, $4)", row);
+            last = row[0];
+        }
+
+        // Behind the damage a show is whole from its beginning on.
+        var behind = new List<object?[]>();
+        foreach (var row in Read(from, "SELECT sequence, at, kind, body FROM event WHERE sequence > $1 ORDER BY sequence DESC", last ?? long.MinValue).TakeWhile(IsEvent))
+            behind.Add(row);
+        var first = behind.FindLastIndex(row => row[2] is Begins);
+        foreach (var row in behind.Take(first + 1).Reverse())
+            into.Run("INSERT INTO event VALUES ($1, $2, $3, $4)", row);
+    }
+
+    /// <summary>Has the shows name what is there: each begins at an event, and imported ones are whole or gone.</summary>
+    /// <param name="into">The new file.</param>
+    public static void NameShows(SqliteConnection into) => into.Run($"""
+        DELETE FROM show WHERE first <= 0 AND last NOT IN (SELECT sequence FROM event);
+        DELETE FROM show WHERE first NOT IN (SELECT sequence FROM event);
+        DELETE FROM event WHERE sequence <= 0 AND NOT EXISTS (SELECT 1 FROM show WHERE sequence BETWEEN first AND last);
+        INSERT OR IGNORE INTO show (first) SELECT sequence FROM event WHERE sequence > 0 AND kind = '{Begins}' ORDER BY sequence;
+        INSERT OR IGNORE INTO show (first) SELECT min(sequence) FROM event WHERE sequence > 0 HAVING count(*) > 0;
+        """);
+
+    // What stands in a damaged page may be anything.
+    private static bool IsEvent(object?[] row)
+    {
+        try
+        {
+            EventText.Read(new((string)row[2]!, (string)row[3]!));
+            return true;
+        }
+        catch (Exception damage) when (damage is FormatException or InvalidCastException)
+        {
+            return false;
+        }
+    }
+
+    private static IEnumerable<object?[]> Read(SqliteConnection from, string query, params object?[] values)
+    {
+        using var select = from.Command(query, values);
+        SqliteDataReader? rows = null;
+        try
+        {
+            while (Next() is { } row)
+                yield return row;
+        }
+        finally
+        {
+            rows?.Dispose();
+        }
+
+        object?[]? Next()
+        {
+            try
+            {
+                rows ??= select.ExecuteReader();
+                if (!rows.Read())
+                    return null;
+                var row = new object[rows.FieldCount];
+                rows.GetValues(row);
+                return row;
+            }
+            catch (SqliteException)
+            {
+                return null;
+            }
+        }
+    }
+}

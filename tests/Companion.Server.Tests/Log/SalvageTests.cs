@@ -1,0 +1,162 @@
+using Companion.Engine;
+using Companion.Server.Data;
+using Companion.Server.Log;
+using Companion.Server.Shows;
+using Companion.Server.Tests.Running;
+using Companion.Session.Events;
+using Microsoft.Data.Sqlite;
+
+namespace Companion.Server.Tests.Log;
+
+public sealed class SalvageTests
+{
+    private static readonly DateTimeOffset Noon = new(2026, 1, 2, 12, 0, 0, TimeSpan.Zero);
+
+    [Fact]
+    public void A_log_cut_at_any_byte_is_read_up_to_the_last_whole_event()
+    {
+        using var made = new TemporaryFolder();
+        var (bytes, events) = MadeIn(made, shows: 1, eventsEach: 40);
+        var most = 0;
+        for (var length = bytes.Length - 1; length >= 100; length -= length % 4096 is < 4 or > 4092 ? 1 : 311)
+            most = Math.Max(most, Cut(bytes, events, length));
+
+        Assert.InRange(most, events.Count / 2, events.Count);
+    }
+
+    [Fact]
+    public void A_long_log_cut_anywhere_keeps_its_shows_that_were_before_the_cut()
+    {
+        using var made = new TemporaryFolder();
+        var (bytes, events) = MadeIn(made, shows: 20, eventsEach: 60);
+        var random = new Random(5);
+        for (var cut = 0; cut < 25; cut++)
+            Cut(bytes, events, random.Next(8192, bytes.Length));
+    }
+
+    [Fact]
+    public void A_log_with_a_hole_keeps_what_is_before_it_and_whole_shows_behind_it()
+    {
+        using var made = new TemporaryFolder();
+        var (bytes, events) = MadeIn(made, shows: 20, eventsEach: 60);
+        using var folder = new TemporaryFolder();
+        bytes.AsSpan(bytes.Length / 4096 / 2 * 4096, 4096).Fill(0xAA);
+        File.WriteAllBytes(folder.In("events.db"), bytes);
+
+        using var log = SqliteEventLog.OpenOrSalvage(DataFolder.Open(folder.Path));
+
+        Assert.Contains("damaged", log.Warning, StringComparison.Ordinal);
+        var kept = log.Replay().ToList();
+        var before = kept.Zip(events).TakeWhile(pair => pair.First == pair.Second).Count();
+        var behind = kept.AsEnumerable().Reverse().Zip(events.AsEnumerable().Reverse()).TakeWhile(pair => pair.First == pair.Second).Count();
+        Assert.Equal(kept.Count, before + behind);
+        Assert.InRange(before, 300, 800);
+        Assert.InRange(behind, 300, 800);
+        Assert.IsType<ShowBegun>(kept[before]);
+        var shows = new ShowLibrary(DataFolder.Open(folder.Path)).List();
+        Assert.Equal(shows.Length, kept.Count(happened => happened is ShowBegun) + 1);
+        Assert.Equal(20, shows[^1].Id);
+    }
+
+    [Fact]
+    public void The_damaged_file_is_kept_closed_to_others_and_the_session_goes_on_in_the_new_one()
+    {
+        using var made = new TemporaryFolder();
+        var (bytes, _) = MadeIn(made, shows: 3, eventsEach: 60);
+        using var folder = new TemporaryFolder();
+        var data = DataFolder.Open(folder.Path);
+        var cut = bytes.AsSpan(0, bytes.Length - 5000).ToArray();
+        File.WriteAllBytes(data.Events, cut);
+
+        using (var log = SqliteEventLog.OpenOrSalvage(data))
+        {
+            Assert.Equal(cut, File.ReadAllBytes(data.Events + ".damaged"));
+            Assert.Contains(data.Events + ".damaged", log.Warning, StringComparison.Ordinal);
+            log.Append(log.Restore().Sequence, [new MarksSettled(Noon)]);
+        }
+
+        using var again = SqliteEventLog.OpenOrSalvage(data);
+        Assert.Null(again.Warning);
+        if (!OperatingSystem.IsWindows())
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(data.Events + ".damaged"));
+    }
+
+    [Fact]
+    public void A_cut_write_ahead_log_loses_the_decisions_behind_the_cut_and_nothing_else()
+    {
+        using var made = new TemporaryFolder();
+        var data = DataFolder.Open(made.Path);
+        using var log = SqliteEventLog.Open(data);
+        List<Event> events = [.. Enumerable.Range(0, 30).Select(number => new MarksSettled(Noon.AddSeconds(number)))];
+        for (var index = 0; index < events.Count; index++)
+            log.Append(index, [events[index]]);
+        var (main, wal) = (Shared(data.Events), Shared(data.Events + "-wal"));
+        var random = new Random(3);
+        for (var cut = 0; cut < 20; cut++)
+        {
+            using var folder = new TemporaryFolder();
+            File.WriteAllBytes(folder.In("events.db"), main);
+            File.WriteAllBytes(folder.In("events.db-wal"), wal[..random.Next(wal.Length)]);
+            using var read = SqliteEventLog.OpenOrSalvage(DataFolder.Open(folder.Path));
+
+            var kept = read.Replay().ToList();
+            Assert.Equal(events.Take(kept.Count), kept);
+            Assert.Null(read.Warning);
+        }
+    }
+
+    private static int Cut(byte[] bytes, List<Event> events, int length)
+    {
+        using var folder = new TemporaryFolder();
+        var data = DataFolder.Open(folder.Path);
+        File.WriteAllBytes(data.Events, bytes.AsSpan(0, length));
+
+        using var log = SqliteEventLog.OpenOrSalvage(data);
+
+        var kept = log.Replay().ToList();
+        Assert.Equal(events.Take(kept.Count), kept);
+        Assert.NotNull(log.Warning);
+        Assert.Equal(kept.Count, log.Restore().Sequence);
+        if (kept.Count > 0)
+            Assert.Equal(kept.Count(happened => happened is ShowBegun) + 1, new ShowLibrary(data).List().Length);
+
+        // What is wholly within the file is read: a page holds some 25 events.
+        Assert.InRange(kept.Count, Math.Max(0, (length - 5 * 4096) / 4096 * 15), events.Count);
+        return kept.Count;
+    }
+
+    private static (byte[] Bytes, List<Event> Events) MadeIn(TemporaryFolder folder, int shows, int eventsEach)
+    {
+        var data = DataFolder.Open(folder.Path);
+        var events = new List<Event>();
+        using (var log = SqliteEventLog.Open(data))
+        {
+            for (var show = 0; show < shows; show++)
+            {
+                List<Event> made = [.. Show(show, eventsEach)];
+                log.Append(events.Count, made);
+                events.AddRange(made);
+            }
+        }
+
+        SqliteConnection.ClearAllPools();
+        return (File.ReadAllBytes(data.Events), events);
+    }
+
+    private static IEnumerable<Event> Show(int show, int events)
+    {
+        if (show > 0)
+            yield return new ShowBegun(Noon.AddDays(show), $"Evening {show}", show * events, show);
+        yield return new PuzzleLoaded(Noon.AddDays(show), Grids.EssayOne, "Lanterns", "", "");
+        for (var entry = 0; entry < events; entry++)
+            yield return new StrikeChanged(Noon.AddDays(show).AddSeconds(entry), CellSet.Of(Cell.At(entry % 81)), Digit.Of(entry % 9 + 1), entry % 2 == 0);
+    }
+
+    private static byte[] Shared(string path)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var bytes = new byte[file.Length];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
+}
