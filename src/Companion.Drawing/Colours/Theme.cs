@@ -8,4 +8,7 @@ public enum Theme
 
     /// <summary>Light on dark.</summary>
     Dark,
+
+    /// <summary>Black on white for print, which reads well without colour too.</summary>
+    Paper,
 }

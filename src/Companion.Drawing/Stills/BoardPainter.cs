@@ -10,17 +10,18 @@ namespace Companion.Drawing.Stills;
 /// Paints the board as the presenter has written it. Givens are bold on a shaded cell, placed digits are not; block marks are
 /// bold, cell marks are not; a struck candidate has a line through it.
 /// </summary>
-internal sealed class BoardPainter(SKCanvas canvas, Lettering letters, BoardColours colours, BoardFrame frame)
+internal sealed class BoardPainter(
+    SKCanvas canvas, Lettering letters, BoardColours colours, BoardFrame frame, BoardLetters? sizes = null)
 {
     // In cells.
     private const double DigitSize = 0.62;
-    private const double MarkSize = 0.215;
-    private const double NumberSize = 0.24;
     private const double NumberPlace = 0.3;
     private const double ThinLine = 0.016;
     private const double ThickLine = 0.05;
     private const double StrikeReach = 0.1;
     private const double StrikeWidth = 0.02;
+
+    private readonly BoardLetters _sizes = sizes ?? BoardLetters.Usual;
 
     /// <summary>Paints it; in the covered cells the ground alone.</summary>
     internal void Paint(IReadOnlyList<StageCell> cells, CellSet covered)
@@ -69,7 +70,7 @@ internal sealed class BoardPainter(SKCanvas canvas, Lettering letters, BoardColo
         foreach (var mark in (written.CellMark ?? DigitSet.Empty) | written.BlockMarks | written.Struck)
         {
             var place = CandidatePlace.Of(new(cell, mark));
-            Write(mark, place, MarkSize, colours.Mark, written.BlockMarks.Contains(mark));
+            Write(mark, place, _sizes.Mark, colours.Mark, written.BlockMarks.Contains(mark));
             if (written.Struck.Contains(mark))
                 Strike(place);
         }
@@ -93,7 +94,7 @@ internal sealed class BoardPainter(SKCanvas canvas, Lettering letters, BoardColo
     }
 
     private void Number(string text, BoardPoint place) =>
-        letters.Centred(canvas, text, frame.Point(place), frame.Length(NumberSize), colours.QuietWords, bold: false);
+        letters.Centred(canvas, text, frame.Point(place), frame.Length(_sizes.Number), colours.QuietWords, bold: false);
 
     private void Write(Digit digit, BoardPoint place, double size, Colour colour, bool bold) =>
         letters.Centred(canvas, digit.ToString(), frame.Point(place), frame.Length(size), colour, bold);

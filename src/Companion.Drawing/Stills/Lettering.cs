@@ -7,19 +7,19 @@ namespace Companion.Drawing.Stills;
 /// Text in the fonts that travel with the assembly. The natives for Linux see no fonts of the system, and a still must look the
 /// same everywhere.
 /// </summary>
-internal sealed class Lettering : IDisposable
+/// <param name="faces">The fonts; those of the assembly by default. They are not disposed with it.</param>
+/// <param name="drawn">Takes what is drawn, letter by letter; null where nobody wants to know.</param>
+internal sealed class Lettering(Typefaces? faces = null, ISet<char>? drawn = null) : IDisposable
 {
-    private static readonly SKTypeface Regular = Load("DejaVuSans.ttf");
-    private static readonly SKTypeface Bold = Load("DejaVuSans-Bold.ttf");
-
     private readonly SKPaint _paint = new() { IsAntialias = true };
-    private readonly SKFont _regular = Font(Regular);
-    private readonly SKFont _bold = Font(Bold);
+    private readonly SKFont _regular = Font((faces ?? Typefaces.Shipped).Regular);
+    private readonly SKFont _bold = Font((faces ?? Typefaces.Shipped).Bold);
 
     /// <summary>Draws a digit or letter with the middle of its body on the point.</summary>
     internal void Centred(SKCanvas canvas, string text, SKPoint middle, float size, Colour colour, bool bold = true)
     {
         var font = At(size, bold);
+        drawn?.UnionWith(text);
         canvas.DrawText(text, middle.X, middle.Y + font.Metrics.CapHeight / 2, SKTextAlign.Center, font, Ink(colour));
     }
 
@@ -34,13 +34,19 @@ internal sealed class Lettering : IDisposable
             StrokeJoin = SKStrokeJoin.Round,
             Color = colour.ToSkia(),
         };
+        // As an outline: it is no text to be found or copied beside the letter itself.
         var font = At(size, bold: true);
-        canvas.DrawText(text, middle.X, middle.Y + font.Metrics.CapHeight / 2, SKTextAlign.Center, font, pen);
+        var start = new SKPoint(middle.X - font.MeasureText(text) / 2, middle.Y + font.Metrics.CapHeight / 2);
+        using var outline = font.GetTextPath(text, start);
+        canvas.DrawPath(outline, pen);
     }
 
     /// <summary>Draws a line of text from its left end on the base line.</summary>
-    internal void Line(SKCanvas canvas, string text, SKPoint start, float size, Colour colour, bool bold = false) =>
+    internal void Line(SKCanvas canvas, string text, SKPoint start, float size, Colour colour, bool bold = false)
+    {
+        drawn?.UnionWith(text);
         canvas.DrawText(text, start.X, start.Y, SKTextAlign.Left, At(size, bold), Ink(colour));
+    }
 
     /// <summary>How wide a line of text comes out.</summary>
     internal float WidthOf(string text, float size, bool bold = false) => At(size, bold).MeasureText(text);
@@ -67,10 +73,4 @@ internal sealed class Lettering : IDisposable
 
     private static SKFont Font(SKTypeface face) =>
         new(face) { Edging = SKFontEdging.Antialias, Hinting = SKFontHinting.None, Subpixel = true };
-
-    private static SKTypeface Load(string name)
-    {
-        using var file = Resource.Open(name);
-        return SKTypeface.FromStream(file) ?? throw new InvalidOperationException($"'{name}' is not a font.");
-    }
 }

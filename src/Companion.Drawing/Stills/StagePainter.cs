@@ -1,6 +1,5 @@
 using Companion.Drawing.Colours;
 using Companion.Drawing.Pictures;
-using Companion.Engine;
 using Companion.Session.Views;
 using SkiaSharp;
 
@@ -16,14 +15,7 @@ internal sealed class StagePainter(SKCanvas canvas, Lettering letters, Palette p
         var shapes = new PicturePainter(canvas, letters, palette);
 
         canvas.Clear(colours.Surround.ToSkia());
-        new BoardPainter(canvas, letters, colours, layout.Board).Paint(view.Cells, CoveredBy(picture));
-        if (picture is not null)
-            shapes.Paint(picture.Shapes, layout.Board);
+        new ScenePainter(canvas, letters, palette, colours).Paint(view.Cells, picture, layout.Board);
         new WordsPainter(canvas, letters, colours, shapes, layout).Paint(view.Credit, picture);
     }
-
-    // Marks that look out from under a lozenge's corners would be read with its digit.
-    private static CellSet CoveredBy(Picture? picture) => picture is null
-        ? CellSet.Empty
-        : CellSet.Of([.. picture.Shapes.OfType<LozengeShape>().Select(its => Cell.Of(1 + (int)its.Y, 1 + (int)its.X))]);
 }

@@ -29,12 +29,20 @@ internal sealed record TextBlock(IReadOnlyList<string> Lines, float Size)
         }
     }
 
-    private static List<string> Break(Lettering letters, string text, float size, bool bold, float width)
+    /// <summary>Breaks a text between its words; a word that is wider than a line gets a line of its own.</summary>
+    /// <param name="letters">What measures it.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="size">Size of the letters.</param>
+    /// <param name="bold">Their weight.</param>
+    /// <param name="width">How wide a line is.</param>
+    /// <param name="indent">How much narrower the first line is.</param>
+    internal static List<string> Break(Lettering letters, string text, float size, bool bold, float width, float indent = 0)
     {
         var lines = new List<string>();
         foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (lines.Count > 0 && letters.WidthOf($"{lines[^1]} {word}", size, bold) <= width)
+            var room = lines.Count == 1 ? width - indent : width;
+            if (lines.Count > 0 && letters.WidthOf($"{lines[^1]} {word}", size, bold) <= room)
                 lines[^1] += $" {word}";
             else
                 lines.Add(word);

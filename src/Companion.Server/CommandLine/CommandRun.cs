@@ -7,8 +7,9 @@ internal static class CommandRun
     /// <param name="words">What was typed after the program's name.</param>
     /// <param name="output">Where results go.</param>
     /// <param name="error">Where faults go.</param>
+    /// <param name="time">The clock; the system's by default.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static async Task<int> Run(IReadOnlyList<string> words, TextWriter output, TextWriter error)
+    public static async Task<int> Run(IReadOnlyList<string> words, TextWriter output, TextWriter error, TimeProvider? time = null)
     {
         var parsed = Commands.Root().Parse(words);
         if (parsed.Errors.Count > 0)
@@ -19,7 +20,17 @@ internal static class CommandRun
 
         try
         {
-            return await parsed.InvokeAsync(new() { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            return await parsed.InvokeAsync(new CommandStreams(time ?? TimeProvider.System)
+            {
+                Output = output,
+                Error = error,
+                EnableDefaultExceptionHandler = false,
+            });
+        }
+        catch (OperationCanceledException)
+        {
+            await error.WriteLineAsync("Stopped; no file was written.");
+            return ExitCode.Usage;
         }
         catch (PlainException plain)
         {

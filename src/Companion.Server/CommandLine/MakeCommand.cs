@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json;
 using Companion.Engine;
@@ -68,11 +69,12 @@ internal static class MakeCommand
     private static int Run(
         Order order, ulong seed, int count, Func<MadePuzzle, string> write, InvocationConfiguration streams, CancellationToken cancel)
     {
-        var made = 0;
-        var progress = new TriesLine(streams.Error, () => made);
+        var (made, tried) = (0, new Tally());
+        using var work = LongWork.Begin(
+            streams, "Making puzzles", () => string.Create(CultureInfo.InvariantCulture, $"{tried.Value:N0} tried, {made} as wanted"));
         try
         {
-            foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, progress, cancel).Take(count))
+            foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, tried, cancel).Take(count))
             {
                 made++;
                 streams.Output.WriteLine(write(puzzle));

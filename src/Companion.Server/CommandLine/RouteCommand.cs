@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.Text.Json;
+using Companion.Drawing.Paper;
 using Companion.Engine;
 using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
+using Companion.Server.Data;
 using Companion.Server.Planning;
 using Companion.Server.Settings;
 using Companion.Server.Wire;
@@ -24,7 +26,9 @@ internal static class RouteCommand
             Description = "One JSON object: grid, isComplete, seconds, passages (title, first, last, at, seconds), steps (number, at, seconds, "
                 + "rule, name, places, removes, isGate, isFeatured, short, text), featured (rule, name, step, others) and talkingPoints (step, oneIn, text; the rarest first).",
         };
-        var html = new Option<bool>("--html") { Description = "A page to print, with a picture of each featured step." };
+        var html = new Option<bool>("--html") { Description = "A page of HTML to print, with a picture of each featured step." };
+        var notes = new Option<bool>("--notes") { Description = "On paper also the notes of the session in the data folder, which has the same puzzle." };
+        var paper = new PaperOptions();
         var options = new LadderOptions();
         var command = new Command(
             "route", "Plans the way through a puzzle in the order in which a person would work, with a running clock: the run sheet.");
@@ -34,6 +38,8 @@ internal static class RouteCommand
         command.Add(words);
         command.Add(json);
         command.Add(html);
+        paper.AddTo(command);
+        command.Add(notes);
         options.AddTo(command);
         command.SetAction((asked, cancel) =>
         {
@@ -43,6 +49,8 @@ internal static class RouteCommand
             var features = FeatureOption.Read(asked.GetValue(featured)!, ladder)
                 .Select(rule => new Feature(rule, asked.GetValue(early) ? Timing.Early : Timing.Late));
             var rate = SpeakingRate.Of(asked.GetValue(words) ?? SpeakingRate.Usual);
+            var file = asked.GetValue(paper.Pdf) is { } path ? OutputFile.At(path, paper.Pdf.Name) : null;
+            var state = asked.GetValue(notes) ? StoredSession.Read(options.Data(asked), "leave out --notes") : null;
             return Task.FromResult(Run(
                 position.Read(asked),
                 board => RunPlan.From(board, ladder, features, cancel: cancel),
@@ -51,12 +59,19 @@ internal static class RouteCommand
                     var sheet = RunSheet.Of(plan, wording, rate, ShippedFiles.Rarity());
                     if (asked.GetValue(json))
                         output.WriteLine(JsonSerializer.Serialize(sheet, WireJson.Options));
+                    else if (file is not null)
+                        file.Write(PaperPdf.Write(OnPaper(sheet, plan)), cancel);
                     else if (asked.GetValue(html))
-                        output.WriteLine(RunSheetHtml.Of(sheet, plan, wording));
+                        output.WriteLine(PaperHtml.Write(OnPaper(sheet, plan)));
                     else
                         RunSheetText.Write(sheet, output);
+                    if (file is not null)
+                        output.WriteLine($"Written to {file}.");
                 },
                 asked.InvocationConfiguration));
+
+            PaperDocument OnPaper(RunSheet sheet, RunPlan plan) => paper.Document(
+                asked, RunSheetPaper.TitleOf(sheet), RunSheetPaper.Of(sheet, plan, SessionNotes.For(plan, state), wording));
         });
         return command;
     }
@@ -67,6 +82,7 @@ internal static class RouteCommand
         var reading = Puzzle.Read(draft);
         if (!reading.IsGood)
             return PositionOptions.Refuse(reading.Faults, streams.Error);
+        using var work = LongWork.Begin(streams, "Planning the route");
         var plan = makePlan(reading.Value.Board);
         write(plan, streams.Output);
         return plan.IsComplete ? ExitCode.Fine : ExitCode.BadPuzzle;

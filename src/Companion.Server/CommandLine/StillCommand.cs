@@ -2,6 +2,7 @@ using System.CommandLine;
 using Companion.Drawing.Colours;
 using Companion.Drawing.Stills;
 using Companion.Engine.Proofs;
+using Companion.Server.Data;
 using Companion.Server.Settings;
 
 namespace Companion.Server.CommandLine;
@@ -29,11 +30,12 @@ internal static class StillCommand
             grid, deduction, grade, size, theme, output,
         };
         options.AddTo(command);
-        command.SetAction(asked =>
+        command.SetAction((asked, cancel) =>
         {
             var ladder = options.Whole(asked);
             var wording = ShippedFiles.Wording(ladder);
-            return Run(
+            var file = OutputFile.At(asked.GetRequiredValue(output), output.Name);
+            return Task.FromResult(Run(
                 asked.GetValue(grid) is { } text
                     ? StillScene.OfGrid(text, options.Cut(asked, ladder))
                     : StillScene.OfSession(options.Data(asked), ladder, wording),
@@ -41,14 +43,22 @@ internal static class StillCommand
                 (Grade)(asked.GetValue(grade) ?? 4),
                 wording,
                 asked.GetValue(size) is { } pixels ? new(pixels.Width, pixels.Height, asked.GetValue(theme)) : new(1280, 720, asked.GetValue(theme)),
-                asked.GetRequiredValue(output),
-                asked.InvocationConfiguration);
+                file,
+                asked.InvocationConfiguration,
+                cancel));
         });
         return command;
     }
 
     private static int Run(
-        StillScene scene, int? deduction, Grade grade, Wording wording, StillOptions options, string file, InvocationConfiguration streams)
+        StillScene scene,
+        int? deduction,
+        Grade grade,
+        Wording wording,
+        StillOptions options,
+        OutputFile file,
+        InvocationConfiguration streams,
+        CancellationToken cancel)
     {
         if (scene.Faults.Length > 0)
         {
@@ -57,14 +67,10 @@ internal static class StillCommand
             return ExitCode.BadPuzzle;
         }
 
-        var picture = deduction is { } number ? scene.PictureOf(number, grade, wording) : scene.OnAir;
-        try
+        using (LongWork.Begin(streams, "Drawing the still"))
         {
-            File.WriteAllBytes(file, Still.Png(scene.View!, picture, options));
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new PlainException($"The file {file} cannot be written: name another one with --out.", fault);
+            var picture = deduction is { } number ? scene.PictureOf(number, grade, wording, cancel) : scene.OnAir;
+            file.Write(Still.Png(scene.View!, picture, options), cancel);
         }
 
         streams.Output.WriteLine($"Drawn to {file}.");

@@ -3,8 +3,6 @@ using Companion.Drawing.Pictures;
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
-using Companion.Server.Data;
-using Companion.Server.Log;
 using Companion.Server.Wire;
 using Companion.Session.Boards;
 using Companion.Session.Views;
@@ -22,9 +20,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
         var reading = Board.Read(BoardText.Read(text));
         if (reading.Value is not { } board)
             return new(null, null, ladder, null, [.. reading.Faults.Select(fault => fault.Sentence)]);
-        var cells = CellSet.All.Select(cell =>
-            new StageCell(board.DigitAt(cell), board.Givens.Contains(cell), null, DigitSet.Empty, DigitSet.Empty));
-        return new(new(0, new("", "", ""), [.. cells], null, null), board, LadderOptions.For(board, ladder), null, []);
+        return new(new(0, new("", "", ""), StageCells.Of(board), null, null), board, LadderOptions.For(board, ladder), null, []);
     }
 
     /// <summary>The scene of the session that a data folder holds.</summary>
@@ -34,11 +30,7 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
     /// <exception cref="PlainException">There is no session.</exception>
     public static StillScene OfSession(string? data, Ladder ladder, Wording wording)
     {
-        var folder = DataFolder.Open(data);
-        if (!File.Exists(folder.Events))
-            throw new PlainException($"There is no session in {folder.Path}: give a grid, or name the folder with --data.");
-        using var log = SqliteEventLog.Open(folder);
-        var state = log.Restore();
+        var state = StoredSession.Read(data, "give a grid");
         var voice = new Voice(wording);
         var view = PublicViews.Stage(state, voice);
         var known = KnownBoard.Of(state);
@@ -51,10 +43,12 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
     /// <param name="number">Its number in the scan, from 1 on.</param>
     /// <param name="grade">How much of it.</param>
     /// <param name="wording">The words.</param>
+    /// <param name="cancel">Stops looking for them.</param>
     /// <exception cref="PlainException">There are not as many.</exception>
-    public Picture PictureOf(int number, Grade grade, Wording wording)
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public Picture PictureOf(int number, Grade grade, Wording wording, CancellationToken cancel)
     {
-        var open = Board is null ? [] : Ladder.Scan(Board);
+        var open = Board is null ? [] : Ladder.Scan(Board, cancel);
         return number <= open.Count
             ? Drawing.Pictures.PictureOf.Hint(wording.HintsFor(Board!, open[number - 1])[grade])
             : throw new PlainException($"{open.Count} deductions are open and there is no number {number}: 'companion scan' lists them.");

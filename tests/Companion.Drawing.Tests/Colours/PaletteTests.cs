@@ -26,7 +26,7 @@ public class PaletteTests
 
     public static TheoryData<string> RoleNames => [.. Roles.Keys];
 
-    public static TheoryData<Theme> Themes => [Theme.Light, Theme.Dark];
+    public static TheoryData<Theme> Themes => [Theme.Light, Theme.Dark, Theme.Paper];
 
     [Fact]
     public void The_palette_that_ships_is_the_file_in_configs() => Assert.Equal(Palette.Read(Json), Palette.Standard);

@@ -67,7 +67,7 @@ public sealed class RouteCommandTests
         Assert.Equal(
             sheet.RootElement.GetProperty("steps").EnumerateArray().Count(step => step.GetProperty("isGate").GetBoolean()),
             html.Descendants("b").Count());
-        var source = Assert.Single(html.Descendants("img")).Attribute("src")!.Value;
+        var source = Assert.Single(html.Descendants("figure")).Element("img")!.Attribute("src")!.Value;
         Assert.StartsWith("data:image/png;base64,iVBORw0KGgo", source, StringComparison.Ordinal);
         Assert.DoesNotContain("http", page, StringComparison.Ordinal);
     }

@@ -29,13 +29,24 @@ internal sealed class DebianPackages
     /// <summary>The Redis server; its program lies in the tools' package.</summary>
     public static DebianPackages Redis { get; } = new("redis-server", "redis-server", "redis-tools");
 
+    /// <summary>Poppler's readers of PDF files.</summary>
+    public static DebianPackages Poppler { get; } = new("poppler", "poppler-utils");
+
+    /// <summary>Runs one of the programs to its end and returns what it printed.</summary>
+    /// <exception cref="InvalidOperationException">It failed; the message is what it said.</exception>
+    public string Run(string name, IEnumerable<string> arguments)
+    {
+        using var process = Process.Start(Program(name, [.. arguments]))!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? output : throw new InvalidOperationException(error.Result);
+    }
+
     /// <summary>Starts one of the programs as a child process of ours.</summary>
     public Process Start(string name, params string[] arguments)
     {
-        var start = new ProcessStartInfo(Program(name), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
-        var libraries = Directory.GetDirectories(In(Libraries), "*-linux-gnu");
-        start.Environment["LD_LIBRARY_PATH"] = string.Join(':', libraries);
-        var process = Process.Start(start)!;
+        var process = Process.Start(Program(name, arguments))!;
         ReadAway(process);
         return process;
     }
@@ -43,7 +54,15 @@ internal sealed class DebianPackages
     /// <summary>A folder of an unpacked package.</summary>
     public string In(string path) => Path.Combine(_folder.Value, path);
 
-    private string Program(string name) => Programs.Select(folder => Path.Combine(In(folder), name)).First(File.Exists);
+    private ProcessStartInfo Program(string name, string[] arguments)
+    {
+        var program = Programs.Select(folder => Path.Combine(In(folder), name)).First(File.Exists);
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        // A package whose libraries are all installed brings none.
+        if (Directory.Exists(In(Libraries)))
+            start.Environment["LD_LIBRARY_PATH"] = string.Join(':', Directory.GetDirectories(In(Libraries), "*-linux-gnu"));
+        return start;
+    }
 
     private string Unpack()
     {

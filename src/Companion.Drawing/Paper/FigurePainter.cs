@@ -1,0 +1,59 @@
+using Companion.Drawing.Stills;
+using SkiaSharp;
+
+namespace Companion.Drawing.Paper;
+
+/// <summary>Paints boards with the painters of the stills, as vectors.</summary>
+internal static class FigurePainter
+{
+    // The stills' painters keep lines at least a pixel wide; on paper their pixel is this part of a point.
+    private const float Fine = 0.1f;
+
+    // In cells: the numbers of rows and columns before the board, and what overhangs it elsewhere.
+    private const float Numbers = 0.5f;
+    private const float Overhang = 0.16f;
+    private const float Cells = 9 + Numbers + Overhang;
+
+    // Paper is read from nearby, but printed small. Where nothing is drawn over the board, the marks are all there is to read.
+    private static readonly BoardLetters Bare = new(0.265, 0.3);
+    private static readonly BoardLetters UnderPicture = BoardLetters.Usual with { Number = Bare.Number };
+
+    private const float LegendWidth = 200;
+    private const float LegendText = 7.6f;
+
+    /// <summary>How wide a board of a height is with its legend.</summary>
+    internal static float WidthWithLegend(float side) => side + Measures.FigureGap + LegendWidth;
+
+    /// <summary>Paints a board with the numbers of its rows and columns into a square.</summary>
+    internal static void PaintBoard(Sheet sheet, Figure figure, SKPoint corner, float side) => Finely(sheet.Canvas, () =>
+    {
+        var cell = side / Cells / Fine;
+        var frame = new BoardFrame(corner.X / Fine + Numbers * cell, corner.Y / Fine + Numbers * cell, cell);
+        new ScenePainter(sheet.Canvas, sheet.Letters, sheet.Palette, sheet.Colours)
+            .Paint(figure.Cells, figure.Picture, frame, figure.Picture is null ? Bare : UnderPicture);
+    });
+
+    /// <summary>Paints a board as high as a place, and what its shapes mean to the right of it.</summary>
+    internal static void PaintWithLegend(Sheet sheet, Figure figure, SKRect place)
+    {
+        PaintBoard(sheet, figure, place.Location, place.Height);
+        if (figure.Picture is not { } picture)
+            return;
+        Finely(sheet.Canvas, () =>
+        {
+            var top = place.Top + place.Height * Numbers / Cells;
+            var bottom = place.Bottom - place.Height * Overhang / Cells;
+            var room = new SKRect((place.Left + place.Height + Measures.FigureGap) / Fine, top / Fine, place.Right / Fine, bottom / Fine);
+            new LegendPainter(sheet.Canvas, sheet.Letters, sheet.Colours.Words, new(sheet.Canvas, sheet.Letters, sheet.Palette))
+                .Paint(Legend.Of(picture), room, LegendText / Fine, inColumn: true);
+        });
+    }
+
+    private static void Finely(SKCanvas canvas, Action paint)
+    {
+        canvas.Save();
+        canvas.Scale(Fine);
+        paint();
+        canvas.Restore();
+    }
+}

@@ -1,0 +1,119 @@
+using System.Text;
+
+namespace Companion.Server.Data;
+
+/// <summary>
+/// A file that a command is to write: it is there whole or not at all. What goes into it is made first, then written under another
+/// name in the same folder, flushed to the disk and renamed, so that whoever ends the program half-way finds the folder as it was.
+/// </summary>
+internal sealed class OutputFile
+{
+    private readonly string _path;
+    private readonly string _option;
+
+    private readonly string _asked;
+
+    private OutputFile(string path, string option) => (_asked, _path, _option) = (path, TargetOf(path), option);
+
+    /// <summary>Says where to write, before the work for it is begun.</summary>
+    /// <param name="path">The file, which may be there already; a link is followed.</param>
+    /// <param name="option">The option by which it was named.</param>
+    /// <exception cref="PlainException">It cannot be written: its folder is not there, or it is a folder.</exception>
+    public static OutputFile At(string path, string option)
+    {
+        var file = new OutputFile(path, option);
+        return Directory.Exists(file._path) || !Directory.Exists(Path.GetDirectoryName(file._path))
+            ? throw file.NotWritten(null)
+            : file;
+    }
+
+    /// <summary>Writes the file.</summary>
+    /// <param name="content">All of it.</param>
+    /// <param name="cancel">Leaves what was there before.</param>
+    /// <exception cref="PlainException">It cannot be written; what was there before still is.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public void Write(ReadOnlySpan<byte> content, CancellationToken cancel)
+    {
+        cancel.ThrowIfCancellationRequested();
+        try
+        {
+            if (IsDevice())
+                Through(content);
+            else
+                Replace(content);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw NotWritten(fault);
+        }
+    }
+
+    /// <summary>Writes the file as text, in UTF-8.</summary>
+    /// <param name="content">All of it.</param>
+    /// <param name="cancel">Leaves what was there before.</param>
+    /// <exception cref="PlainException">It cannot be written; what was there before still is.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public void Write(string content, CancellationToken cancel) => Write(Encoding.UTF8.GetBytes(content), cancel);
+
+    /// <summary>Its name as it was given.</summary>
+    public override string ToString() => _asked;
+
+    private static string TargetOf(string path)
+    {
+        var file = new FileInfo(path);
+        return file.LinkTarget is null || IsDeviceName(file.FullName)
+            ? file.FullName
+            : file.ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? file.FullName;
+    }
+
+    private static bool IsDeviceName(string path) => path.StartsWith("/dev/", StringComparison.Ordinal);
+
+    // A terminal, a pipe, nowhere: there is nothing to rename.
+    private bool IsDevice()
+    {
+        if (IsDeviceName(_path))
+            return true;
+        if (!File.Exists(_path))
+            return false;
+        using var there = File.Open(_path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+        return !there.CanSeek;
+    }
+
+    private void Through(ReadOnlySpan<byte> content)
+    {
+        using var file = File.Open(_path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+        file.Write(content);
+    }
+
+    private void Replace(ReadOnlySpan<byte> content)
+    {
+        var draft = $"{_path}.{Path.GetRandomFileName()}";
+        try
+        {
+            using (var file = new FileStream(draft, LikeTheOneBefore()))
+            {
+                file.Write(content);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(draft, _path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(draft);
+            throw;
+        }
+    }
+
+    // Who could not read it before cannot read it afterwards.
+    private FileStreamOptions LikeTheOneBefore()
+    {
+        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows() && File.Exists(_path))
+            options.UnixCreateMode = File.GetUnixFileMode(_path);
+        return options;
+    }
+
+    private PlainException NotWritten(Exception? fault) =>
+        new($"The file {_asked} cannot be written: name another one with {_option}.", fault);
+}
