@@ -9,6 +9,12 @@ namespace Companion.Sight;
 /// <param name="Ink"><see cref="Side"/> times <see cref="Side"/> values from 0 to 1, row by row.</param>
 public sealed record GlyphImage(ImmutableArray<float> Ink)
 {
+    /// <summary>How much ink there is in each pixel, row by row.</summary>
+    /// <exception cref="ArgumentException">There are more or fewer values than pixels.</exception>
+    public ImmutableArray<float> Ink { get; } = !Ink.IsDefault && Ink.Length == Side * Side
+        ? Ink
+        : throw new ArgumentException("There is one value for each pixel.", nameof(Ink));
+
     /// <summary>Columns, and rows.</summary>
     public const int Side = 24;
 

@@ -1,0 +1,23 @@
+using Companion.Server.Tests.Running;
+using Companion.Sight.Samples;
+
+namespace Companion.Sight.Tests.Digits;
+
+/// <summary>
+/// The families that the network was never trained on. npm brings them into <c>.artifacts</c>; where it cannot, each test that needs
+/// them fails and says so.
+/// </summary>
+internal static class HeldOutFonts
+{
+    private static readonly Lazy<IReadOnlyList<FontFamily>> Installed = new(Install);
+
+    /// <summary>The families.</summary>
+    public static IReadOnlyList<FontFamily> Families => Installed.Value;
+
+    private static IReadOnlyList<FontFamily> Install()
+    {
+        var folder = Repository.In(".artifacts", "fonts", "held-out");
+        FontPackages.Install(Repository.In("tests", "Companion.Sight.Training", "Fonts", "held-out"), folder);
+        return FontFamily.In(folder);
+    }
+}
