@@ -2,9 +2,12 @@ namespace Companion.Drawing.Stills;
 
 /// <summary>How large the small letters of a board are, in cells.</summary>
 /// <param name="Mark">A block mark or cell mark.</param>
-/// <param name="Number">The numbers of rows and columns.</param>
+/// <param name="Number">The numbers of rows and columns; 0 where there are none.</param>
 internal sealed record BoardLetters(double Mark, double Number)
 {
     /// <summary>As on a screen; marks have the size of the candidates in pictures.</summary>
     internal static BoardLetters Usual { get; } = new(0.215, 0.24);
+
+    /// <summary>The same without numbers of rows and columns.</summary>
+    internal static BoardLetters WithoutNumbers { get; } = Usual with { Number = 0 };
 }

@@ -31,7 +31,8 @@ internal sealed class BoardPainter(
         PaintLines();
         foreach (var cell in ~covered)
             PaintText(cell, cells[cell.Index]);
-        PaintNumbers();
+        if (_sizes.Number > 0)
+            PaintNumbers();
     }
 
     private void PaintGround(Cell cell, Colour colour)

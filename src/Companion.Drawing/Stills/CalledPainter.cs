@@ -10,7 +10,7 @@ internal static class CalledPainter
     private const double Arm = 0.26;
     private const double Width = 0.06;
     private const double PlateHeight = 0.24;
-    private const double Letter = 0.2;
+    private const double Letter = 0.21;
     private const double LetterWidth = 0.13;
 
     internal static void Paint(CalledShape called, Easel easel)

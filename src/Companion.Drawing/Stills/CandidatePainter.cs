@@ -7,11 +7,16 @@ namespace Companion.Drawing.Stills;
 /// <summary>A candidate on a plate: round if it belongs to the pattern, square with a slash through it if it goes.</summary>
 internal static class CandidatePainter
 {
-    private const double Digit = 0.215;
-    private const double Plate = 0.11;
-    private const double Slash = 0.045;
-    private const double SlashReach = 0.14;
-    private const double Rim = 0.03;
+    private const double Digit = 0.235;
+    private const double Slash = 0.05;
+
+    // From the middle, without the edge: with it two neighbours do not touch. A square's corners reach further.
+    private const double Plate = 0.122;
+    private const double Square = 0.107;
+    private const double SlashReach = 0.1708;
+
+    // Keeps the digit apart from what crosses its plate.
+    private const double Rim = 0.015;
 
     internal static void Paint(MarkShape mark, Easel easel)
     {
@@ -19,14 +24,14 @@ internal static class CandidatePainter
         using var builder = new SKPathBuilder();
         builder.AddCircle(middle.X, middle.Y, easel.Frame.Length(Plate));
         PaintPlate(builder, easel);
-        PaintDigit(mark.Digit, middle, rim: 0, easel);
+        PaintDigit(mark.Digit, middle, easel);
     }
 
     internal static void Paint(SlashShape slash, Easel easel)
     {
         var frame = easel.Frame;
         using var builder = new SKPathBuilder();
-        builder.AddRect(frame.Rect(slash.X - Plate, slash.Y - Plate, 2 * Plate, 2 * Plate));
+        builder.AddRect(frame.Rect(slash.X - Square, slash.Y - Square, 2 * Square, 2 * Square));
         PaintPlate(builder, easel);
 
         using var line = new SKPathBuilder();
@@ -35,21 +40,20 @@ internal static class CandidatePainter
         using var path = line.Detach();
         easel.Brush.Line(path, frame.Length(Slash), easel.Palette.Goes);
 
-        // The digit last and with a rim, or the slash would hide it on a small board.
-        PaintDigit(slash.Digit, frame.Point(slash.X, slash.Y), frame.Length(Rim), easel);
+        // The digit last, or the slash would hide it on a small board.
+        PaintDigit(slash.Digit, frame.Point(slash.X, slash.Y), easel);
     }
 
     private static void PaintPlate(SKPathBuilder form, Easel easel)
     {
         using var plate = form.Detach();
-        easel.Brush.Fill(plate, easel.Palette.LightEdge);
+        easel.Brush.Plate(plate);
     }
 
-    private static void PaintDigit(int digit, SKPoint middle, float rim, Easel easel)
+    private static void PaintDigit(int digit, SKPoint middle, Easel easel)
     {
         var (text, size) = (digit.ToString(CultureInfo.InvariantCulture), easel.Frame.Length(Digit));
-        if (rim > 0)
-            easel.Letters.Rim(easel.Canvas, text, middle, size, easel.Palette.LightEdge, rim);
+        easel.Letters.Rim(easel.Canvas, text, middle, size, easel.Palette.LightEdge, easel.Frame.Length(Rim));
         easel.Letters.Centred(easel.Canvas, text, middle, size, easel.Palette.DarkEdge);
     }
 }

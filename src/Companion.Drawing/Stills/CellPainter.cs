@@ -1,76 +1,54 @@
+using Companion.Drawing.Colours;
 using Companion.Drawing.Pictures;
 using SkiaSharp;
 
 namespace Companion.Drawing.Stills;
 
 /// <summary>
-/// A cell of the pattern. First role: one thick frame and a square tab. Second role: a double frame and a round tab. The tab
-/// stands on the cell's top left corner, between the candidates of the four cells that meet there.
+/// A cell of the pattern. First role: one thick frame and a square tab. Second role: a frame parted by a dark line in the middle,
+/// which makes it a double one, and a round tab. The tab stands on the cell's top left corner, between the candidates of the four
+/// cells that meet there.
 /// </summary>
 internal static class CellPainter
 {
+    private const double Thick = 0.08;
+    private const double Double = 0.1;
+    private const double Parting = 0.036;
+
     // The frame begins a little outside the cell, so that its inner edge keeps clear of the candidates.
-    private const double Frame = 0.085;
-    private const double Strand = 0.032;
-    private const double Reach = -0.015;
-    private const double Tab = 0.115;
-    private const double Letter = 0.19;
+    private const double Outside = 0.04;
+    private const double Edges = 0.036;
+
+    // Half the width of the tab without its edges.
+    private const double Tab = 0.119;
+    private const double Letter = 0.215;
 
     internal static void Paint(CellShape cell, Easel easel)
     {
         var palette = easel.Palette;
-        if (cell.IsSecond)
-        {
-            // A dark band under the strands closes the gap between them.
-            Ring(cell, Frame / 2, Frame, palette.DarkEdge, easel);
-            Strands(cell, easel);
-        }
-        else
-        {
-            Ring(cell, Frame / 2, Frame, palette.FirstRole, easel);
-        }
-
-        PaintTab(cell, easel);
-    }
-
-    private static void Strands(CellShape cell, Easel easel)
-    {
-        using var pen = new SKPaint
-        {
-            IsAntialias = true,
-            Style = SKPaintStyle.Stroke,
-            StrokeWidth = easel.Frame.Length(Strand),
-            Color = easel.Palette.SecondRole.ToSkia(),
-        };
-        foreach (var inset in (double[])[Strand / 2, Frame - Strand / 2])
-            easel.Canvas.DrawRect(Inset(cell, inset, easel), pen);
-    }
-
-    private static void Ring(CellShape cell, double inset, double width, Colours.Colour colour, Easel easel)
-    {
+        var (colour, width) = cell.IsSecond ? (palette.SecondRole, Double) : (palette.FirstRole, Thick);
         using var builder = new SKPathBuilder();
-        builder.AddRect(Inset(cell, inset, easel));
-        using var ring = builder.Detach();
-        easel.Brush.Line(ring, easel.Frame.Length(width), colour);
+        var inset = width / 2 + Edges - Outside;
+        builder.AddRect(easel.Frame.Rect(cell.X + inset, cell.Y + inset, 1 - 2 * inset, 1 - 2 * inset));
+        using var frame = builder.Detach();
+        easel.Brush.Line(frame, easel.Frame.Length(width), colour);
+        if (cell.IsSecond)
+            easel.Brush.Stroke(frame, easel.Frame.Length(Parting), palette.DarkEdge);
+        if (cell.Tab.Length > 0)
+            PaintTab(cell, colour, easel);
     }
 
-    private static SKRect Inset(CellShape cell, double by, Easel easel)
+    private static void PaintTab(CellShape cell, Colour colour, Easel easel)
     {
-        var inset = by + Reach;
-        return easel.Frame.Rect(cell.X + inset, cell.Y + inset, 1 - 2 * inset, 1 - 2 * inset);
-    }
-
-    private static void PaintTab(CellShape cell, Easel easel)
-    {
-        var (palette, frame) = (easel.Palette, easel.Frame);
-        var colour = cell.IsSecond ? palette.SecondRole : palette.FirstRole;
+        var frame = easel.Frame;
+        var corner = frame.Point(cell.X, cell.Y);
         using var builder = new SKPathBuilder();
         if (cell.IsSecond)
-            builder.AddCircle(frame.Point(cell.X, cell.Y).X, frame.Point(cell.X, cell.Y).Y, frame.Length(Tab * 1.1));
+            builder.AddCircle(corner.X, corner.Y, frame.Length(Tab));
         else
             builder.AddRect(frame.Rect(cell.X - Tab, cell.Y - Tab, 2 * Tab, 2 * Tab));
         using var plate = builder.Detach();
         easel.Brush.Fill(plate, colour);
-        easel.Letters.Centred(easel.Canvas, cell.Tab, frame.Point(cell.X, cell.Y), frame.Length(Letter), palette.InkOn(colour));
+        easel.Letters.Centred(easel.Canvas, cell.Tab, corner, frame.Length(Letter), easel.Palette.InkOn(colour));
     }
 }

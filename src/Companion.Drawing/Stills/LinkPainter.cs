@@ -8,7 +8,7 @@ internal static class LinkPainter
 {
     private const double Width = 0.06;
     private const double Dash = 0.17;
-    private const double Gap = 0.13;
+    private const double Gap = 0.15;
 
     internal static void Paint(LinkShape link, Easel easel)
     {
@@ -17,7 +17,12 @@ internal static class LinkPainter
         builder.MoveTo(frame.Point(link.X1, link.Y1));
         builder.QuadTo(frame.Point(link.BendX, link.BendY), frame.Point(link.X2, link.Y2));
         using var path = builder.Detach();
-        float[]? dashes = link.IsStrong ? null : [frame.Length(Dash), frame.Length(Gap)];
-        easel.Brush.Line(path, frame.Length(Width), easel.Palette.Link, dashes);
+        easel.Brush.Line(path, frame.Length(Width), easel.Palette.Link, link.IsStrong ? null : Fitted(path));
+
+        Dashes Fitted(SKPath path)
+        {
+            using var measure = new SKPathMeasure(path);
+            return new Dashes(frame.Length(Dash), frame.Length(Gap)).FittedTo(measure.Length);
+        }
     }
 }

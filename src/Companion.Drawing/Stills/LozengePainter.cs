@@ -7,8 +7,9 @@ namespace Companion.Drawing.Stills;
 /// <summary>A digit that follows: a filled lozenge with the digit on it.</summary>
 internal static class LozengePainter
 {
-    private const double Reach = 0.4;
-    private const double Digit = 0.44;
+    // From the middle to the corners, without the edges.
+    private const double Reach = 0.399;
+    private const double Digit = 0.46;
 
     internal static void Paint(LozengeShape lozenge, Easel easel)
     {

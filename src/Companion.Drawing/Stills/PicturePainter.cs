@@ -8,7 +8,7 @@ namespace Companion.Drawing.Stills;
 internal sealed class PicturePainter(SKCanvas canvas, Lettering letters, Palette palette)
 {
     // Proportions in cells. The edges are never thinner than a pixel.
-    private const double Edge = 0.014;
+    private const double Edge = 0.018;
 
     internal void Paint(IEnumerable<Shape> shapes, BoardFrame frame)
     {

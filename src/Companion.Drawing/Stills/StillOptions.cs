@@ -18,10 +18,7 @@ public sealed record StillOptions
     /// <exception cref="ArgumentOutOfRangeException">The width or the height is out of its range.</exception>
     public StillOptions(int width, int height, Theme theme)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(width, Smallest);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(width, Greatest);
-        ArgumentOutOfRangeException.ThrowIfLessThan(height, Smallest);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(height, Greatest);
+        Check(width, height);
         (Width, Height, Theme) = (width, height, theme);
     }
 
@@ -33,4 +30,12 @@ public sealed record StillOptions
 
     /// <summary>Light or dark.</summary>
     public Theme Theme { get; }
+
+    internal static void Check(int width, int height)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(width, Smallest);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(width, Greatest);
+        ArgumentOutOfRangeException.ThrowIfLessThan(height, Smallest);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(height, Greatest);
+    }
 }

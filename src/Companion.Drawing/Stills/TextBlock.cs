@@ -15,8 +15,8 @@ internal sealed record TextBlock(IReadOnlyList<string> Lines, float Size)
 
     internal float Height => Lines.Count * LineHeight;
 
-    /// <summary>Breaks a text; what does not fit even at 60 % of the size is cut off with an ellipsis.</summary>
-    internal static TextBlock Fit(Lettering letters, string text, float size, bool bold, SKSize room)
+    /// <summary>Breaks a text; what does not fit even at the smallest share of the size is cut off with an ellipsis.</summary>
+    internal static TextBlock Fit(Lettering letters, string text, float size, bool bold, SKSize room, float smallest = Smallest)
     {
         for (var smaller = size; ; smaller *= Shrink)
         {
@@ -24,7 +24,7 @@ internal sealed record TextBlock(IReadOnlyList<string> Lines, float Size)
             var isNarrow = block.Lines.All(line => letters.WidthOf(line, smaller, bold) <= room.Width);
             if (isNarrow && block.Height <= room.Height)
                 return block;
-            if (smaller * Shrink < size * Smallest)
+            if (smaller * Shrink < size * smallest)
                 return block.CutTo(letters, bold, room);
         }
     }

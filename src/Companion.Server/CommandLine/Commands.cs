@@ -16,6 +16,7 @@ internal static class Commands
         root.Add(RouteCommand.Make());
         root.Add(MakeCommand.Make());
         root.Add(StillCommand.Make());
+        root.Add(ThumbnailCommand.Make());
         root.Add(KeysCommand.Make());
         root.Add(AudienceCommand.Make());
         return root;

@@ -1,79 +1,63 @@
 using System.CommandLine;
-using Companion.Drawing.Colours;
+using Companion.Drawing.Pictures;
 using Companion.Drawing.Stills;
+using Companion.Drawing.Stills.Overlays;
 using Companion.Engine.Proofs;
-using Companion.Server.Data;
 using Companion.Server.Settings;
+using Companion.Session.State;
 
 namespace Companion.Server.CommandLine;
 
-/// <summary><c>companion still</c>: draws the board into a file.</summary>
+/// <summary><c>companion still</c>: draws the board, or what is on air alone, into a file.</summary>
 internal static class StillCommand
 {
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var grid = new Argument<string?>("grid")
-        {
-            Description = "The position: 81 characters row by row, or nine lines of nine. Without it the session's stage is drawn.",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
+        var scenes = new SceneOptions();
         var deduction = PlainOption.Number("--deduction", "Which open deduction to draw, by its number in the scan.", 1, int.MaxValue);
         var grade = PlainOption.Number("--grade", "How much of it: 1 where, 2 what, 3 which, 4 why; 4 by default.", 1, 4);
-        var size = PlainOption.Of(
-            "--size", "Width and height in pixels; 1280x720 by default.", ImageSize.Read, "a size such as 1280x720, 240 to 8192 each way,");
-        var theme = new Option<Theme>("--theme") { Description = "Light or dark; light by default." }.AcceptOnlyFromAmong("light", "dark");
-        var output = new Option<string>("--out") { Description = "The PNG file to write.", Required = true, HelpName = "file" };
-        var options = new LadderOptions();
-        var command = new Command("still", "Draws the board, with a deduction on it if one is named, into a PNG file.")
+        var bare = new Option<bool>("--without-air") { Description = "The board alone, without what is on air." };
+        var transparent = new Option<bool>("--transparent")
         {
-            grid, deduction, grade, size, theme, output,
+            Description = "What is on air alone, where the overlay draws it, on a transparent ground.",
         };
-        options.AddTo(command);
+        var sceneName = new Option<string>("--scene")
+        {
+            Description = $"The scene whose overlay --transparent draws; {Scenes.Main} by default.",
+            HelpName = "name",
+        };
+        var picture = new PictureOptions("The file to write: FILE.png or FILE.svg.");
+        var command = new Command("still", "Draws the board, with what is on air or with a deduction on it, into a PNG or SVG file.");
+        scenes.AddTo(command);
+        command.Add(deduction);
+        command.Add(grade);
+        command.Add(bare);
+        command.Add(transparent);
+        command.Add(sceneName);
+        picture.AddTo(command);
         command.SetAction((asked, cancel) =>
         {
-            var ladder = options.Whole(asked);
+            var ladder = scenes.Ladder.Whole(asked);
             var wording = ShippedFiles.Wording(ladder);
-            var file = OutputFile.At(asked.GetRequiredValue(output), output.Name);
-            return Task.FromResult(Run(
-                asked.GetValue(grid) is { } text
-                    ? StillScene.OfGrid(text, options.Cut(asked, ladder))
-                    : StillScene.OfSession(options.Data(asked), ladder, wording),
-                asked.GetValue(deduction),
-                (Grade)(asked.GetValue(grade) ?? 4),
-                wording,
-                asked.GetValue(size) is { } pixels ? new(pixels.Width, pixels.Height, asked.GetValue(theme)) : new(1280, 720, asked.GetValue(theme)),
-                file,
-                asked.InvocationConfiguration,
-                cancel));
+            var scene = scenes.Read(asked, ladder, wording);
+            if (scene.Faults.Length > 0)
+                return Task.FromResult(scene.Refuse(asked.InvocationConfiguration.Error));
+            return Task.FromResult(picture.Write(asked, "Drawing the still", Draw, cancel));
+
+            Artwork Draw(ImageSize size) => asked.GetValue(transparent)
+                ? new AirStill(OnAir(scene), scene.FrameOf(asked.GetValue(sceneName) ?? Scenes.Main), size.Width, size.Height)
+                : new StageStill(scene.View!, OnAir(scene), new(size.Width, size.Height, picture.Theme(asked)));
+
+            Picture? OnAir(StillScene scene)
+            {
+                if (asked.GetValue(bare))
+                    return null;
+                return asked.GetValue(deduction) is { } number
+                    ? scene.PictureOf(number, (Grade)(asked.GetValue(grade) ?? 4), wording, cancel)
+                    : scene.OnAir;
+            }
         });
         return command;
-    }
-
-    private static int Run(
-        StillScene scene,
-        int? deduction,
-        Grade grade,
-        Wording wording,
-        StillOptions options,
-        OutputFile file,
-        InvocationConfiguration streams,
-        CancellationToken cancel)
-    {
-        if (scene.Faults.Length > 0)
-        {
-            foreach (var fault in scene.Faults)
-                streams.Error.WriteLine(fault);
-            return ExitCode.BadPuzzle;
-        }
-
-        using (LongWork.Begin(streams, "Drawing the still"))
-        {
-            var picture = deduction is { } number ? scene.PictureOf(number, grade, wording, cancel) : scene.OnAir;
-            file.Write(Still.Png(scene.View!, picture, options), cancel);
-        }
-
-        streams.Output.WriteLine($"Drawn to {file}.");
-        return ExitCode.Fine;
     }
 }

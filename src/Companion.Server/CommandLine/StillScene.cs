@@ -5,6 +5,7 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.Wire;
 using Companion.Session.Boards;
+using Companion.Session.State;
 using Companion.Session.Views;
 
 namespace Companion.Server.CommandLine;
@@ -12,6 +13,8 @@ namespace Companion.Server.CommandLine;
 /// <summary>What a still is drawn of: a stage, the deductions that are open on its board, and what is on air there.</summary>
 internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, Picture? OnAir, ImmutableArray<string> Faults)
 {
+    private Scenes Scenes { get; init; } = Scenes.Initial;
+
     /// <summary>The scene of a position.</summary>
     /// <param name="text">The position, in any layout that <see cref="BoardText.Read"/> takes.</param>
     /// <param name="ladder">The rules to look with.</param>
@@ -30,14 +33,41 @@ internal sealed record StillScene(StageView? View, Board? Board, Ladder Ladder, 
     /// <exception cref="PlainException">There is no session.</exception>
     public static StillScene OfSession(string? data, Ladder ladder, Wording wording)
     {
-        var state = StoredSession.Read(data, "give a grid");
+        return OfState(StoredSession.Read(data, "give a grid"), ladder, wording);
+    }
+
+    /// <summary>The scene of a session as it stood at one moment.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="ladder">The whole ladder; what the session cut from it is left out.</param>
+    /// <param name="wording">The words.</param>
+    public static StillScene OfState(SessionState state, Ladder ladder, Wording wording)
+    {
         var voice = new Voice(wording);
         var view = PublicViews.Stage(state, voice);
         var known = KnownBoard.Of(state);
-        return new(view, known.Value, state.LadderCut.Of(ladder, state.Grid.Puzzle is not null), PictureOnAir(), []);
+        return new(view, known.Value, state.LadderCut.Of(ladder, state.Grid.Puzzle is not null), PictureOnAir(), [])
+        {
+            Scenes = state.Scenes,
+        };
 
         Picture? PictureOnAir() => view.OnAir is { } hint ? Drawing.Pictures.PictureOf.Hint(hint) : CalledWire.PictureOfThem(view.Called, voice);
     }
+
+    /// <summary>Says why there is nothing to draw.</summary>
+    /// <param name="error">Where to.</param>
+    /// <returns>What the command leaves behind then.</returns>
+    public int Refuse(TextWriter error)
+    {
+        foreach (var fault in Faults)
+            error.WriteLine(fault);
+        return ExitCode.BadPuzzle;
+    }
+
+    /// <summary>The board's place in a scene of the broadcast.</summary>
+    /// <param name="name">The scene's name.</param>
+    /// <exception cref="PlainException">There is no such scene.</exception>
+    public Frame FrameOf(string name) => Scenes[name]
+        ?? throw new PlainException($"There is no scene '{name}': name one of {string.Join(", ", Scenes.Select(scene => scene.Key))} with --scene.");
 
     /// <summary>The picture of one of the open deductions.</summary>
     /// <param name="number">Its number in the scan, from 1 on.</param>

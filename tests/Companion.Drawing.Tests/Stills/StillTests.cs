@@ -67,9 +67,9 @@ public class StillTests
         [
             (-0.05, -0.05, Palette.Standard.LookAt), // the corner of the outline, just outside the house
             (4.027, 4.5, Palette.Standard.FirstRole),
-            (7.5, 4.001, Palette.Standard.SecondRole), // the outer strand
+            (7.5, 4.014, Palette.Standard.SecondRole), // the outer strand
             (6, 4.5, Palette.Standard.Link),
-            (4.5, 4.5 - 0.09, Palette.Standard.LightEdge), // the plate above the digit
+            (4.5 - 0.107, 4.5, Palette.Standard.LightEdge), // the plate beside the digit
             (7.5 - 0.13, 7.5 + 0.13, Palette.Standard.Goes),
             (1.5, 7.5 - 0.3, Palette.Standard.Follows),
         ];

@@ -45,6 +45,55 @@ public sealed class StillCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task What_is_on_air_alone_shows_through_and_lies_where_the_scene_has_the_board()
+    {
+        await using var companion = await RunningCompanion.Start(_folder.Path);
+        await using var presenter = await companion.OpenDesk();
+        await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
+        await presenter.Do("PlaceFrame", "close up", new { left = 0.5, top = 0.5, width = 0.25, height = 0.25 });
+        await presenter.Do("PlaceFrame", "main", new { left = 0.1, top = 0.1, width = 0.4, height = 0.6 });
+        var next = await presenter.Sees("Next", view => view.GetProperty("sequence").GetInt64() >= 3);
+        await presenter.Do("StandBy", next.GetProperty("deductions")[0].GetProperty("id").GetString());
+        await presenter.Do("NextGrade");
+        await Draw("main.png", "--data", _folder.Path, "--transparent");
+        await Draw("close.png", "--data", _folder.Path, "--transparent", "--scene", "close up");
+        await Draw("without.png", "--data", _folder.Path, "--transparent", "--without-air");
+        await Draw("bare.png", "--data", _folder.Path, "--without-air");
+        await Draw("onair.png", "--data", _folder.Path);
+        await Draw("grid.png", Grids.EssayOne);
+
+        using var main = SKBitmap.Decode(_folder.In("main.png"));
+        using var close = SKBitmap.Decode(_folder.In("close.png"));
+        using var without = SKBitmap.Decode(_folder.In("without.png"));
+        Assert.Contains(main.Pixels, pixel => pixel.Alpha == 255);
+        Assert.Contains(main.Pixels, pixel => pixel.Alpha == 0);
+        Assert.NotEqual(main.Bytes, close.Bytes);
+        Assert.All(without.Pixels, pixel => Assert.Equal(0, pixel.Alpha));
+        Assert.Equal(await Bytes("grid.png"), await Bytes("bare.png"));
+        Assert.NotEqual(await Bytes("bare.png"), await Bytes("onair.png"));
+
+        var (code, _, error) = await Cli.Run("still", "--data", _folder.Path, "--transparent", "--scene", "far", "--out", _folder.In("x.png"));
+        Assert.Equal(2, code);
+        Assert.Equal("There is no scene 'far': name one of close up, main with --scene.", error.Trim());
+    }
+
+    [Fact]
+    public async Task The_files_ending_says_what_is_drawn_into_it()
+    {
+        await Draw("why.svg", Grids.EssayOne, "--size", "640x360", "--deduction", "1");
+        await Draw("thumb.SVG", Grids.EssayOne, "--transparent", "--deduction", "1");
+
+        var root = System.Xml.Linq.XDocument.Load(_folder.In("why.svg")).Root!;
+        Assert.Equal(("svg", "640", "360"), (root.Name.LocalName, root.Attribute("width")!.Value, root.Attribute("height")!.Value));
+        Assert.Equal("svg", System.Xml.Linq.XDocument.Load(_folder.In("thumb.SVG")).Root!.Name.LocalName);
+
+        var (code, _, error) = await Cli.Run("still", Grids.EssayOne, "--out", _folder.In("x.gif"));
+        Assert.Equal(2, code);
+        Assert.Contains("end its name with .png or .svg", error, StringComparison.Ordinal);
+        Assert.False(File.Exists(_folder.In("x.gif")));
+    }
+
+    [Fact]
     public async Task A_deduction_that_is_not_there_is_said_plainly()
     {
         var (code, _, error) = await Cli.Run("still", Grids.TextbookSolved, "--deduction", "1", "--out", _folder.In("x.png"));
