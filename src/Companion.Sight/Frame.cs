@@ -34,7 +34,7 @@ public sealed class Frame
     /// <summary>Red, green, blue and 255 for each pixel, row by row.</summary>
     public ReadOnlySpan<byte> Pixels => _pixels;
 
-    /// <summary>Reads a PNG, JPEG or WebP; what is transparent is seen on white.</summary>
+    /// <summary>Reads a PNG, JPEG or WebP, turned as its camera says; what is transparent is seen on white.</summary>
     /// <param name="file">The file's bytes.</param>
     /// <returns>The frame; null where this is no such picture, is damaged, or has more than <see cref="MostPixels"/>.</returns>
     public static Frame? Decode(ReadOnlySpan<byte> file)
@@ -46,15 +46,31 @@ public sealed class Frame
         using var decoded = SKBitmap.Decode(codec);
         if (decoded is null)
             return null;
-        var pixels = new byte[4 * decoded.Width * decoded.Height];
-        using var seen = new SKBitmap(new SKImageInfo(decoded.Width, decoded.Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        var (turn, isSideways) = Turn(codec.EncodedOrigin, decoded.Width, decoded.Height);
+        var (width, height) = isSideways ? (decoded.Height, decoded.Width) : (decoded.Width, decoded.Height);
+        var pixels = new byte[4 * width * height];
+        using var seen = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
         using (var canvas = new SKCanvas(seen))
         {
             canvas.Clear(SKColors.White);
+            canvas.SetMatrix(turn);
             canvas.DrawBitmap(decoded, 0, 0, SKSamplingOptions.Default);
         }
 
         seen.GetPixelSpan().CopyTo(pixels);
-        return new(decoded.Width, decoded.Height, pixels);
+        return new(width, height, pixels);
     }
+
+    // Exif 2.32, tag 274, "Orientation": where the first row and the first column of the stored picture are when it is looked at.
+    private static (SKMatrix Matrix, bool IsSideways) Turn(SKEncodedOrigin origin, int width, int height) => origin switch
+    {
+        SKEncodedOrigin.TopRight => (new(-1, 0, width, 0, 1, 0, 0, 0, 1), false),
+        SKEncodedOrigin.BottomRight => (new(-1, 0, width, 0, -1, height, 0, 0, 1), false),
+        SKEncodedOrigin.BottomLeft => (new(1, 0, 0, 0, -1, height, 0, 0, 1), false),
+        SKEncodedOrigin.LeftTop => (new(0, 1, 0, 1, 0, 0, 0, 0, 1), true),
+        SKEncodedOrigin.RightTop => (new(0, -1, height, 1, 0, 0, 0, 0, 1), true),
+        SKEncodedOrigin.RightBottom => (new(0, -1, height, -1, 0, width, 0, 0, 1), true),
+        SKEncodedOrigin.LeftBottom => (new(0, 1, 0, -1, 0, width, 0, 0, 1), true),
+        _ => (SKMatrix.Identity, false),
+    };
 }

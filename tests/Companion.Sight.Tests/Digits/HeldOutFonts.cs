@@ -9,15 +9,19 @@ namespace Companion.Sight.Tests.Digits;
 /// </summary>
 internal static class HeldOutFonts
 {
-    private static readonly Lazy<IReadOnlyList<FontFamily>> Installed = new(Install);
+    private static readonly Lazy<string> Installed = new(Install);
+    private static readonly Lazy<IReadOnlyList<FontFamily>> Read = new(() => FontFamily.In(Folder));
+
+    /// <summary>Where their packages are.</summary>
+    public static string Folder => Installed.Value;
 
     /// <summary>The families.</summary>
-    public static IReadOnlyList<FontFamily> Families => Installed.Value;
+    public static IReadOnlyList<FontFamily> Families => Read.Value;
 
-    private static IReadOnlyList<FontFamily> Install()
+    private static string Install()
     {
         var folder = Repository.In(".artifacts", "fonts", "held-out");
         FontPackages.Install(Repository.In("tests", "Companion.Sight.Training", "Fonts", "held-out"), folder);
-        return FontFamily.In(folder);
+        return folder;
     }
 }

@@ -1,0 +1,135 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>How far each pixel of a cell is from the cell's ground, and from every wide patch of another colour in it.</summary>
+internal sealed class CellInk
+{
+    // Differences below this are noise of compression on flat ground.
+    private const float LeastContrast = 18;
+
+    // Of the cell: no stroke of a digit holds a square of this side; shapes under digits, like discs and fills, do.
+    private const float WidePatch = 0.3f;
+    private const int MostPatches = 3;
+
+    private CellInk(CellBox box, CellPixels cell, Ground ground, float[] distance) =>
+        (Box, Cell, Ground, Distance) = (box, cell, ground, distance);
+
+    /// <summary>Where the cell is.</summary>
+    public CellBox Box { get; }
+
+    /// <summary>Its pixels.</summary>
+    public CellPixels Cell { get; }
+
+    /// <summary>Its ground.</summary>
+    public Ground Ground { get; }
+
+    /// <summary>Row by row, 0 to 255.</summary>
+    public float[] Distance { get; }
+
+    /// <summary>The least difference that is more than noise.</summary>
+    public float Noise { get; private set; }
+
+    /// <summary>The greatest difference, but for a few pixels.</summary>
+    public float Peak { get; private set; }
+
+    /// <summary>Whether there is nothing at all in the cell.</summary>
+    public bool IsBlank => Peak < Noise;
+
+    /// <summary>Measures a cell.</summary>
+    /// <param name="frame">The straight picture.</param>
+    /// <param name="box">The cell.</param>
+    public static CellInk Of(Frame frame, CellBox box)
+    {
+        var cell = CellPixels.Of(frame, box);
+        var ground = Ground.Of(cell);
+        var distance = new float[cell.Count];
+        for (var pixel = 0; pixel < distance.Length; pixel++)
+            distance[pixel] = cell[pixel].Distance(ground.At(pixel % cell.Width, pixel / cell.Width));
+        var ink = new CellInk(box, cell, ground, distance);
+        ink.Measure();
+        for (var patch = 0; patch < MostPatches && !ink.IsBlank && ink.TakeOutPatch(); patch++)
+            ink.Measure();
+        return ink;
+    }
+
+    private void Measure()
+    {
+        var sorted = (float[])Distance.Clone();
+        Array.Sort(sorted);
+        Peak = sorted[^Math.Min(sorted.Length, 5)];
+        Noise = LeastContrast + 3 * sorted[sorted.Length / 4];
+    }
+
+    // What is as wide as no stroke is ground of its own, and so are the mixtures along its edge.
+    private bool TakeOutPatch()
+    {
+        var side = (int)(WidePatch * Math.Min(Box.CellWidth, Box.CellHeight));
+        var isInk = new bool[Distance.Length];
+        for (var pixel = 0; pixel < isInk.Length; pixel++)
+            isInk[pixel] = Distance[pixel] > Noise;
+        var patch = AlongEdge(isInk);
+        if (patch is null && (patch = Squares.Covered(isInk, Cell.Width, side)) is not null && !IsWide(isInk, Cell.Mode(patch), side))
+            patch = null;
+        if (patch is null)
+            return false;
+        var colour = Cell.Mode(patch);
+        var taken = 0;
+        for (var pixel = 0; pixel < Distance.Length; pixel++)
+        {
+            var nearer = Cell[pixel].DistanceToMix(Ground.At(pixel % Cell.Width, pixel / Cell.Width), colour);
+            taken += Distance[pixel] > Noise && nearer <= Noise ? 1 : 0;
+            Distance[pixel] = Math.Min(Distance[pixel], nearer);
+        }
+
+        return taken >= side * side / 4;
+    }
+
+    // A digit and a shape beneath it make a wide patch together: only what is wide in its own colour is no digit.
+    private bool IsWide(bool[] isInk, Rgb colour, int side)
+    {
+        const float Wide = 0.6f;
+        var isAlike = new bool[isInk.Length];
+        var (left, top, right, bottom) = (Cell.Width, Cell.Height, 0, 0);
+        for (var pixel = 0; pixel < isAlike.Length; pixel++)
+        {
+            if (!isInk[pixel] || Cell[pixel].Distance(colour) > LeastContrast)
+                continue;
+            isAlike[pixel] = true;
+            var (x, y) = (pixel % Cell.Width, pixel / Cell.Width);
+            (left, top, right, bottom) = (Math.Min(left, x), Math.Min(top, y), Math.Max(right, x + 1), Math.Max(bottom, y + 1));
+        }
+
+        return (right - left >= Wide * Box.CellWidth && bottom - top >= Wide * Box.CellHeight) || Squares.Covered(isAlike, Cell.Width, side) is not null;
+    }
+
+    // What fills much of the cell's edge, a little inside it where rests of lines do not reach, is ground too: corners beside a disc.
+    private bool[]? AlongEdge(bool[] isInk)
+    {
+        const int Inside = 2;
+        const float Much = 0.2f;
+        var edge = new bool[isInk.Length];
+        var (count, length) = (0, 0);
+        for (var pixel = 0; pixel < edge.Length; pixel++)
+        {
+            var (x, y) = (pixel % Cell.Width, pixel / Cell.Width);
+            if (Math.Min(Math.Min(x, Cell.Width - 1 - x), Math.Min(y, Cell.Height - 1 - y)) != Inside)
+                continue;
+            length++;
+            edge[pixel] = isInk[pixel];
+            count += isInk[pixel] ? 1 : 0;
+        }
+
+        if (count < Much * length)
+            return null;
+        var colour = Cell.Mode(edge);
+        var (alike, far) = (0, 0);
+        for (var pixel = 0; pixel < edge.Length; pixel++)
+        {
+            var isAlike = isInk[pixel] && Cell[pixel].Distance(colour) <= LeastContrast;
+            alike += isAlike ? 1 : 0;
+            far += isAlike && edge[pixel] ? 1 : 0;
+            edge[pixel] = isAlike;
+        }
+
+        return far >= Much * length && alike >= Much / 2 * edge.Length ? edge : null;
+    }
+}

@@ -1,0 +1,81 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>The pixels of one cell, within its lines.</summary>
+internal sealed class CellPixels
+{
+    private readonly byte[] _pixels;
+
+    private CellPixels(int width, int height) => (Width, Height, _pixels) = (width, height, new byte[3 * width * height]);
+
+    /// <summary>Columns.</summary>
+    public int Width { get; }
+
+    /// <summary>Rows.</summary>
+    public int Height { get; }
+
+    /// <summary>How many pixels there are.</summary>
+    public int Count => Width * Height;
+
+    /// <summary>The colour of a pixel.</summary>
+    /// <param name="pixel">Row by row, from 0.</param>
+    public Rgb this[int pixel] => new(_pixels[3 * pixel], _pixels[3 * pixel + 1], _pixels[3 * pixel + 2]);
+
+    /// <summary>A pixel's coarse colour, a number below <see cref="Bins"/>.</summary>
+    /// <param name="pixel">Row by row, from 0.</param>
+    public int BinOf(int pixel) => (_pixels[3 * pixel] >> 4 << 8) | (_pixels[3 * pixel + 1] >> 4 << 4) | (_pixels[3 * pixel + 2] >> 4);
+
+    /// <summary>Coarse colours: 16 steps of each of the three parts.</summary>
+    public const int Bins = 4096;
+
+    /// <summary>Copies them.</summary>
+    /// <param name="frame">The straight picture.</param>
+    /// <param name="box">The cell.</param>
+    public static CellPixels Of(Frame frame, CellBox box)
+    {
+        var cell = new CellPixels(box.Width, box.Height);
+        var target = 0;
+        for (var y = box.Top; y < box.Bottom; y++)
+        {
+            var row = frame.Pixels.Slice(4 * (y * frame.Width + box.Left), 4 * box.Width);
+            for (var x = 0; x < row.Length; x += 4)
+            {
+                cell._pixels[target++] = row[x];
+                cell._pixels[target++] = row[x + 1];
+                cell._pixels[target++] = row[x + 2];
+            }
+        }
+
+        return cell;
+    }
+
+    /// <summary>The most frequent colour among pixels.</summary>
+    /// <param name="isCounted">Which pixels count; null for all.</param>
+    public Rgb Mode(bool[]? isCounted)
+    {
+        const float Near = 20;
+        var counts = new int[Bins];
+        for (var pixel = 0; pixel < Count; pixel++)
+        {
+            if (isCounted is null || isCounted[pixel])
+                counts[BinOf(pixel)]++;
+        }
+
+        var best = Array.IndexOf(counts, counts.Max());
+        var mode = new Rgb((best >> 8 << 4) + 8, (best >> 4 & 15) * 16 + 8, (best & 15) * 16 + 8);
+        // A colour on the border of two bins fills both: the mean of all that is near it counts.
+        for (var pass = 0; pass < 2; pass++)
+        {
+            var (sum, count) = (default(Rgb), 0);
+            for (var pixel = 0; pixel < Count; pixel++)
+            {
+                if ((isCounted is null || isCounted[pixel]) && this[pixel].Distance(mode) <= Near)
+                    (sum, count) = (sum + this[pixel], count + 1);
+            }
+
+            if (count > 0)
+                mode = sum * (1f / count);
+        }
+
+        return mode;
+    }
+}

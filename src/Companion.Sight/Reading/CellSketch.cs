@@ -1,0 +1,72 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>A cell's ink, sorted: what may be digits, and what is left over.</summary>
+internal sealed class CellSketch
+{
+    // Soft edges and faint parts of a glyph reach down to this part of the darkest ink; noise of compression around it stays below.
+    private const float Faint = 0.22f;
+
+    // Where a glyph stands on a line or shape of another colour, its own ink is nearer to the darkest than that is.
+    private static readonly float[] _splits = [0.5f, 0.7f];
+
+    private CellSketch(CellInk ink) => Ink = ink;
+
+    /// <summary>The ink.</summary>
+    public CellInk Ink { get; }
+
+    /// <summary>What may be digits.</summary>
+    public List<Sign> Signs { get; } = [];
+
+    /// <summary>What reaches into the cell and is no glyph by its size and place.</summary>
+    public List<Blob> Leftovers { get; } = [];
+
+    /// <summary>Looks at a cell.</summary>
+    /// <param name="frame">The straight picture.</param>
+    /// <param name="box">The cell.</param>
+    public static CellSketch Of(Frame frame, CellBox box)
+    {
+        var sketch = new CellSketch(CellInk.Of(frame, box));
+        if (sketch.Ink.IsBlank)
+            return sketch;
+        var blobs = Blobs.Of(sketch.Ink, Math.Max(sketch.Ink.Noise, Faint * sketch.Ink.Peak));
+        foreach (var blob in blobs.Where(blob => !BlobSorting.IsDash(blob, blobs, sketch.Ink)))
+            sketch.Take(blob, split: 0);
+        return sketch;
+    }
+
+    private void Take(Blob blob, int split)
+    {
+        switch (BlobSorting.Of(blob, Ink))
+        {
+            case BlobKind.Glyph:
+                Signs.Add(new(blob, Ink));
+                break;
+            case BlobKind.Edging when split == _splits.Length || IsOneInk(blob, split):
+                Signs.Add(new(blob, Ink));
+                break;
+            case BlobKind.Edging or BlobKind.Obstacle when split < _splits.Length:
+                var found = Signs.Count;
+                foreach (var part in Blobs.Within(Ink, blob, _splits[split] * blob.Peak))
+                    Take(part, split + 1);
+                if (Signs.Count > found)
+                    Leave(blob.Without(Signs.Skip(found).Select(sign => sign.Blob), Ink));
+                else if (split == 0)
+                    Leave(blob);
+                break;
+        }
+    }
+
+    // A glyph keeps its size at a higher threshold; a glyph on a shape loses the shape.
+    private bool IsOneInk(Blob blob, int split)
+    {
+        const float Most = 0.8f;
+        var parts = Blobs.Within(Ink, blob, _splits[split] * blob.Peak);
+        return parts.Exists(part => part.Height >= Most * blob.Height && part.Width >= Most * blob.Width);
+    }
+
+    private void Leave(Blob blob)
+    {
+        if (BlobSorting.Of(blob, Ink) != BlobKind.Ignorable)
+            Leftovers.Add(blob);
+    }
+}

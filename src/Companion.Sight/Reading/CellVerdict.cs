@@ -1,0 +1,94 @@
+using Companion.Engine;
+
+namespace Companion.Sight.Reading;
+
+/// <summary>Puts together what a cell holds, and how sure that is.</summary>
+internal sealed class CellVerdict
+{
+    // A cell with something in it that nothing explains.
+    private const float Unexplained = 0.4f;
+
+    // What is left over counts where it is as strong as this part of the digits' ink; fainter shapes are the page's ground.
+    private const float AsStrong = 0.45f;
+
+    // Things without a digit's look count from this part of the cell on.
+    private const float Crumb = 0.075f;
+
+    // A big digit stands about in the middle of its cell.
+    private const float OffMiddle = 0.2f;
+
+    // A digit fainter than this part of its like is something on the page's ground; one fainter than the second part may be.
+    private const float Faint = 0.35f, Faintish = 0.5f;
+
+    private readonly float _bigFrom;
+    private readonly float _bigContrast;
+    private readonly float _smallContrast;
+
+    /// <summary>Prepares for a board.</summary>
+    /// <param name="sure">Everything on it that is a digit beyond doubt.</param>
+    public CellVerdict(IReadOnlyList<Sign> sure)
+    {
+        _bigFrom = Heights.Threshold(sure);
+        _bigContrast = Contrast(sure.Where(sign => sign.Height >= _bigFrom));
+        _smallContrast = Contrast(sure.Where(sign => sign.Height < _bigFrom));
+    }
+
+    private float Weakest => Math.Min(_bigContrast > 0 ? _bigContrast : float.MaxValue, _smallContrast > 0 ? _smallContrast : float.MaxValue);
+
+    private static float Contrast(IEnumerable<Sign> signs)
+    {
+        float[] peaks = [.. signs.Select(sign => sign.Blob.Peak).Order()];
+        return peaks.Length > 0 ? peaks[peaks.Length / 2] : 0;
+    }
+
+    private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, sign.Height >= _bigFrom ? _bigContrast : _smallContrast);
+
+    /// <summary>The big digit of a cell; null where there is none.</summary>
+    /// <param name="sketch">The cell.</param>
+    public Sign? Big(CellSketch sketch) =>
+        sketch.Signs.Where(sign => sign.Reading.Digit is not null && sign.Height >= _bigFrom && PartOfUsual(sign) >= Faint).MaxBy(sign => sign.Height);
+
+    /// <summary>The reading of a cell.</summary>
+    /// <param name="cell">Which one.</param>
+    /// <param name="sketch">What is in it.</param>
+    /// <param name="isGiven">Whether its big digit is a given, if it has one.</param>
+    public CellReading Of(Cell cell, CellSketch sketch, bool? isGiven)
+    {
+        var big = Big(sketch);
+        var digits = sketch.Signs.FindAll(sign => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint);
+        var small = digits.FindAll(sign => sign != big);
+        var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
+        if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest))
+            certainty = Math.Min(certainty, Unexplained);
+        if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
+            certainty = Math.Min(certainty, Unexplained);
+        if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(mark => mark.Height >= _bigFrom))
+            certainty = Math.Min(certainty, Unexplained);
+        return new(
+            cell, big?.Reading.Digit, big is null ? null : isGiven, big?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
+    }
+
+    private bool IsOdd(Sign sign) =>
+        sign.Reading.Digit is null
+        && sign.Blob.Peak >= AsStrong * Weakest
+        && Math.Max(sign.Height, sign.Blob.Width / sign.Ink.Box.CellWidth) >= Crumb;
+
+    private static MarkReading Mark(Sign mark) =>
+        new(mark.Reading.Digit!.Value, mark.X, mark.Y, mark.Height, mark.IsStruck, mark.Reading.Certainty, mark.Glyph);
+
+    // Line by line: marks whose middles are nearly level stand in one line.
+    private static IEnumerable<Sign> InOrder(List<Sign> marks)
+    {
+        const float Level = 0.5f;
+        var lines = new List<List<Sign>>();
+        foreach (var mark in marks.OrderBy(mark => mark.Y))
+        {
+            if (lines.Count > 0 && mark.Y - lines[^1][0].Y < Level * mark.Height)
+                lines[^1].Add(mark);
+            else
+                lines.Add([mark]);
+        }
+
+        return lines.SelectMany(line => line.OrderBy(mark => mark.X));
+    }
+}

@@ -1,0 +1,90 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>Reads the signs of cells: all at once, then what stayed unsure in other ways, then lines through marks.</summary>
+/// <param name="read">Reads glyphs, in their order.</param>
+internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read)
+{
+    // Another way of seeing things has to be convincing, and stays a little less sure than a plain one.
+    private const float Convincing = 0.85f;
+    private const float Indirect = 0.98f;
+
+    // What stays of a mark without the line through it is worse to read.
+    private const float StillDigit = 0.7f;
+
+    // No digit has a level stroke longer than it is high: a line goes through several digits, and what they are is a guess.
+    private const float Struck = 0.85f;
+
+    /// <summary>Reads; signs that turn out to be several are replaced by them.</summary>
+    /// <param name="sketches">The cells.</param>
+    public void Read(IReadOnlyList<CellSketch> sketches)
+    {
+        Read(sketches.SelectMany(sketch => sketch.Signs).ToList());
+        LookAgain(sketches);
+        // Only marks are struck.
+        var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
+        var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
+        FindStrikes(all.FindAll(sign => sign.Height < bigFrom));
+    }
+
+    private void Read(List<Sign> signs)
+    {
+        var readings = read(signs.ConvertAll(sign => sign.Glyph));
+        for (var index = 0; index < signs.Count; index++)
+            signs[index].Reading = readings[index];
+    }
+
+    private void LookAgain(IReadOnlyList<CellSketch> sketches)
+    {
+        var ways =
+            (from sketch in sketches
+             from sign in sketch.Signs
+             where !sign.IsSure
+             from way in SecondLook.Ways(sign, sketch.Signs)
+             select (Sketch: sketch, Sign: sign, Way: way)).ToList();
+        Read(ways.SelectMany(way => way.Way).ToList());
+        foreach (var group in ways.GroupBy(way => way.Sign))
+        {
+            var best = group.MaxBy(way => Certainty(way.Way));
+            var before = group.Key.Reading.Digit is null ? 0 : group.Key.Reading.Certainty;
+            if (Certainty(best.Way) < Math.Max(Convincing, before) || !best.Sketch.Signs.Contains(group.Key))
+                continue;
+            best.Sketch.Signs.RemoveAll(sign => sign == group.Key || best.Way.Exists(part => Covers(part, sign)));
+            var faith = group.Key.Blob.LongestRun(group.Key.Ink.Cell.Width) >= group.Key.Blob.Height ? Struck : Indirect;
+            foreach (var part in best.Way)
+                part.Reading = part.Reading with { Certainty = part.Reading.Certainty * faith };
+            best.Sketch.Signs.AddRange(best.Way);
+        }
+    }
+
+    private static float Certainty(List<Sign> way) => way.Min(part => part.Reading.Digit is null ? 0 : part.Reading.Certainty);
+
+    private static bool Covers(Sign part, Sign other) =>
+        other.Blob.Left >= part.Blob.Left && other.Blob.Top >= part.Blob.Top && other.Blob.Right <= part.Blob.Right && other.Blob.Bottom <= part.Blob.Bottom;
+
+    private void FindStrikes(List<Sign> marks)
+    {
+        var rests =
+            (from mark in marks
+             from rest in Strike.Rests(mark.Blob, mark.Ink)
+             select (Mark: mark, Kept: new Sign(mark.Blob, mark.Ink, rest.Remainder), rest.IsClear)).ToList();
+        Read(rests.ConvertAll(rest => rest.Kept));
+        foreach (var (mark, rest, isClear) in rests)
+        {
+            var isDigit = rest.Reading.Digit is { } digit && rest.Reading.Certainty >= StillDigit && (digit == mark.Reading.Digit || !mark.IsSure);
+            // A 4 has straight strokes with free ends of its own.
+            var isFour = mark.IsSure && mark.Reading.Digit is { Value: 4 };
+            if (mark.IsStruck || (!isDigit && (!isClear || isFour)))
+                continue;
+            mark.IsStruck = true;
+            mark.Reading = Together(mark.Reading, rest.Reading);
+        }
+    }
+
+    // The mark as a whole, and what stays of it without the line: where they do not agree nothing is sure.
+    private static GlyphReading Together(GlyphReading whole, GlyphReading rest)
+    {
+        var better = rest.Digit is null || (whole.Digit is not null && whole.Certainty >= rest.Certainty) ? whole : rest;
+        var doubt = whole.Digit is not null && rest.Digit is not null && whole.Digit != rest.Digit ? Math.Min(whole.Certainty, rest.Certainty) : 0;
+        return better with { Certainty = better.Certainty * (1 - doubt / 2) };
+    }
+}

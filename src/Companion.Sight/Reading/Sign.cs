@@ -1,0 +1,67 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>Something in a cell that may be a digit, and what it was read as.</summary>
+internal sealed class Sign
+{
+    /// <summary>Makes one that was not read yet.</summary>
+    /// <param name="blob">Its ink.</param>
+    /// <param name="ink">Its cell.</param>
+    public Sign(Blob blob, CellInk ink)
+        : this(blob, ink, InkPatch.Of(blob, ink))
+    {
+    }
+
+    /// <summary>Makes one of which a part is looked at.</summary>
+    /// <param name="blob">Its ink.</param>
+    /// <param name="ink">Its cell.</param>
+    /// <param name="patch">The part.</param>
+    public Sign(Blob blob, CellInk ink, InkPlane patch)
+    {
+        (Blob, Ink) = (blob, ink);
+        Glyph = GlyphImage.Cut(patch, new(0, 0, patch.Width, patch.Height));
+    }
+
+    /// <summary>Its ink.</summary>
+    public Blob Blob { get; }
+
+    /// <summary>Its cell.</summary>
+    public CellInk Ink { get; }
+
+    /// <summary>What the network looks at.</summary>
+    public GlyphImage Glyph { get; }
+
+    /// <summary>What it was read as.</summary>
+    public GlyphReading Reading { get; set; }
+
+    /// <summary>Whether a line goes through it.</summary>
+    public bool IsStruck { get; set; }
+
+    /// <summary>Whether it is a digit beyond doubt.</summary>
+    public bool IsSure => Reading.Digit is not null && Reading.Certainty >= CellReading.Sure;
+
+    /// <summary>Its height as a part of the cell's.</summary>
+    public float Height => Blob.Height / Ink.Box.CellHeight;
+
+    /// <summary>Its middle, from the cell's left line (0) to the right one (1).</summary>
+    public float X => ((Blob.Left + Blob.Right) / 2f + Ink.Box.Left - Ink.Box.X) / Ink.Box.CellWidth;
+
+    /// <summary>Its middle, from the cell's upper line (0) to the lower one (1).</summary>
+    public float Y => ((Blob.Top + Blob.Bottom) / 2f + Ink.Box.Top - Ink.Box.Y) / Ink.Box.CellHeight;
+
+    /// <summary>The colour of its darkest parts, where it is ink and nothing else.</summary>
+    public Rgb Colour
+    {
+        get
+        {
+            const float Core = 0.8f;
+            var (sum, count) = (default(Rgb), 0);
+            foreach (var pixel in Blob.Pixels)
+            {
+                if (Ink.Distance[pixel] >= Core * Blob.Peak)
+                    (sum, count) = (sum + Ink.Cell[pixel], count + 1);
+            }
+
+            return sum * (1f / Math.Max(1, count));
+        }
+    }
+}
