@@ -46,9 +46,12 @@ export type WatchKind =
   | 'wrongDigit'
   | 'wrongStrike'
   | 'staleMark'
+  | 'featuredOpen'
   | 'freeDigit'
   | 'easierOpen'
-  | 'airOutdated';
+  | 'airOutdated'
+  | 'featuredNear'
+  | 'featuredPassed';
 
 export interface WatchNote {
   kind: WatchKind;

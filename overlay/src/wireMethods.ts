@@ -15,6 +15,7 @@ import type {
   StageView,
   ViewersView,
 } from './wire.ts';
+import type { ForecastView } from './wireForecast.ts';
 import type { LadderView } from './wireLadder.ts';
 import type { FeaturedRule, RunSheetView, VettedView } from './wirePlan.ts';
 import type { WhyView } from './wireProofs.ts';
@@ -23,6 +24,7 @@ import type { WhyView } from './wireProofs.ts';
 export interface DeskPushes {
   Desk: (view: DeskView) => void;
   Next: (view: NextView) => void;
+  Forecast: (view: ForecastView) => void;
   Cues: (view: CuesView) => void;
   Viewers: (view: ViewersView) => void;
   Door: (view: DoorView) => void;

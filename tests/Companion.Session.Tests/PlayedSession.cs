@@ -3,6 +3,7 @@ using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Commands;
 using Companion.Session.Events;
+using Companion.Session.Planning;
 using Companion.Session.Proving;
 using Companion.Session.Scanning;
 using Companion.Session.State;
@@ -23,6 +24,9 @@ internal sealed class PlayedSession
 
     /// <summary>The last scan, if any was asked for.</summary>
     public ScanResult? Scanned { get; private set; }
+
+    /// <summary>The last outlook on the featured rules, if any was asked for.</summary>
+    public Outlook? LookedAhead { get; private set; }
 
     public IReadOnlyList<Event> Log => _log;
 
@@ -84,6 +88,8 @@ internal sealed class PlayedSession
     public PlayedSession Redo() => Do(new Redo());
 
     public ScanResult Scan() => Scanned = Session.Scanning.Scan.Of(State, Ladder.Standard, Scanned);
+
+    public Outlook LookAhead() => LookedAhead = Outlook.Of(State, Ladder.Standard, LookedAhead);
 
     /// <summary>Attributes the entries that wait for it, the oldest first, as the server does when it is idle.</summary>
     public PlayedSession Attribute(int most = int.MaxValue)

@@ -9,6 +9,7 @@ import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
 import type { CuesView, DeskView, DoorView, NextView, ViewersView } from '../wire.ts';
+import type { ForecastView } from '../wireForecast.ts';
 import type { LadderView } from '../wireLadder.ts';
 import type { RunSheetView, VettedView } from '../wirePlan.ts';
 import type { WhyView } from '../wireProofs.ts';
@@ -25,6 +26,7 @@ const model = new DeskModel(calls, signs, new Settings(habitStorage()), nextPict
 
 views.on<DeskView>('Desk', (view) => model.takeDesk(view));
 views.on<NextView>('Next', (view) => model.takeNext(view));
+views.on<ForecastView>('Forecast', (view) => model.forecast.take(view));
 views.on<CuesView>('Cues', (view) => model.takeCues(view));
 views.on<ViewersView>('Viewers', (view) => model.takeViewers(view));
 views.on<DoorView>('Door', (view) => model.viewers.takeDoor(view));

@@ -8,7 +8,10 @@ using Companion.Server.Live.Loop;
 using Companion.Server.Live.Overlay;
 using Companion.Server.Live.Transport;
 using Companion.Server.Settings;
+using Companion.Session.Commands;
+using Companion.Session.Planning;
 using Companion.Session.Proving;
+using Companion.Session.Scanning;
 using Companion.Session.Views;
 
 namespace Companion.Server.Live;
@@ -23,9 +26,10 @@ internal static class LiveFeature
     {
         services.AddSingleton(ladder).AddSingleton(provider =>
             new Voice(ShippedFiles.Wording(ladder), provider.GetRequiredService<ServerSettings>().SpeakingRate));
-        services.AddSingleton<IScanner>(new LadderScanner(ladder)).AddSingleton<LatestScan>();
-        services.AddSingleton(new Prover(ladder)).AddSingleton<LateProofs>();
-        services.AddSingleton(ShippedFiles.Rarity()).AddSingleton<LatePlans>();
+        services.AddSingleton(new Prover(ladder)).AddSingleton(ShippedFiles.Rarity());
+        services.AddSingleton<IWorker<ScanResult>, ScanWorker>().AddSingleton<IWorker<Outlook>, OutlookWorker>()
+            .AddSingleton<IWorker<AttributeEntry>, ProofWorker>().AddSingleton<IWorker<PlannedWay>, PlanWorker>();
+        services.AddSingleton(typeof(LateWork<>)).AddSingleton<LateWorks>();
         services.AddTransient<LateAnswers>().AddSingleton<CellQuestions>().AddSingleton<Vetter>();
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();

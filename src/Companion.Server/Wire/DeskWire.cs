@@ -52,7 +52,7 @@ public sealed record DeskWire(
     internal static DeskWire Of(Snapshot snapshot, AccessRole role, Voice voice)
     {
         var state = snapshot.State;
-        var view = PanelViews.Desk(state, snapshot.Scan, voice);
+        var view = PanelViews.Desk(state, snapshot.Scan, snapshot.Outlook, voice);
         return new(
             view.Sequence,
             role,

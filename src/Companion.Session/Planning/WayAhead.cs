@@ -3,9 +3,7 @@ using Companion.Engine;
 using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
-using Companion.Session.Boards;
 using Companion.Session.Events;
-using Companion.Session.Proving;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -26,16 +24,13 @@ public sealed record WayAhead(long Sequence, int Loading, string? Blocked, RunPl
     public static WayAhead Of(SessionState state, Ladder whole, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(state);
-        if (state.Grid.Puzzle is not { } puzzle)
-            return Blocks("Load a puzzle first.");
-        if (KnownBoard.Of(state).Value is not { } known || !Claim.Agrees(known, puzzle.Solution))
-            return Blocks("There is no way on from this board: look at Watch.");
+        var (known, blocked) = AheadFrom.Of(state);
+        if (known is null)
+            return new(state.Sequence, state.Grid.Loading, blocked, null);
 
         var cut = state.LadderCut.Of(whole, hasOneSolution: true);
         var features = Waiting(state).Where(feature => cut.Has(feature.Rule));
         return new(state.Sequence, state.Grid.Loading, null, RunPlan.From(known, cut, features, LastOf(state), cancel));
-
-        WayAhead Blocks(string reason) => new(state.Sequence, state.Grid.Loading, reason, null);
     }
 
     /// <summary>Whether what was planned from one state holds for another too.</summary>

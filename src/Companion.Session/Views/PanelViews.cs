@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Session.Boards;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Watch;
@@ -14,8 +15,9 @@ public static class PanelViews
     /// <summary>The view at once after an event.</summary>
     /// <param name="state">The state.</param>
     /// <param name="scan">The last finished scan, or null. It may be of an older state.</param>
+    /// <param name="outlook">The last outlook on the featured rules, or null. It may be of an older state.</param>
     /// <param name="voice">The words.</param>
-    public static DeskView Desk(SessionState state, ScanResult? scan, Voice voice)
+    public static DeskView Desk(SessionState state, ScanResult? scan, Outlook? outlook, Voice voice)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(voice);
@@ -27,7 +29,7 @@ public static class PanelViews
             [.. state.Writing],
             state.History.Last?.Label,
             state.History.Next?.Label,
-            Warnings.Of(state, current, voice),
+            Warnings.Of(state, current, outlook, voice),
             EntryProof.Of(state, voice),
             state.Standby is { } chosen ? Cue(state, current, chosen, Upcoming(state, chosen), voice) : null,
             state.OnAir is { } cue ? Cue(state, current, cue.Chosen, cue.Grade, voice) : null,

@@ -15,6 +15,9 @@ public enum WatchKind
     /// <summary>A mark says what the grid no longer allows.</summary>
     StaleMark,
 
+    /// <summary>A featured rule has come open.</summary>
+    FeaturedOpen,
+
     /// <summary>A block mark is down to one place: a free digit.</summary>
     FreeDigit,
 
@@ -23,4 +26,10 @@ public enum WatchKind
 
     /// <summary>What is on air or stands by has been carried out, passed, or no longer holds.</summary>
     AirOutdated,
+
+    /// <summary>A featured rule is at most two easier steps away.</summary>
+    FeaturedNear,
+
+    /// <summary>A featured rule was open or ahead, and is not on the way any more.</summary>
+    FeaturedPassed,
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Views;
@@ -14,8 +15,9 @@ public static class Warnings
     /// The last finished scan, or null. It may be of an older state: all but the length of time that something has been open and
     /// what depends on a wrong digit is computed from the state alone.
     /// </param>
+    /// <param name="outlook">The last outlook on the featured rules, or null. It may be of an older state.</param>
     /// <param name="voice">The words.</param>
-    public static ImmutableArray<WatchNote> Of(SessionState state, ScanResult? scan, Voice voice)
+    public static ImmutableArray<WatchNote> Of(SessionState state, ScanResult? scan, Outlook? outlook, Voice voice)
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(voice);
@@ -31,6 +33,7 @@ public static class Warnings
             .. FreeDigit.Notes(state, puzzle.Solution),
             .. EasierOpen.Notes(state, current, voice),
             .. AirOutdated.Notes(state),
+            .. FeaturedAhead.Notes(state, outlook?.Loading == state.Grid.Loading ? outlook : null, voice),
         ];
         return [.. notes.OrderBy(note => note.Kind).ThenBy(note => note.Since)];
     }

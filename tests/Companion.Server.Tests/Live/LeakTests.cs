@@ -64,7 +64,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         secrets.AddRange(Enum.GetValues<AccessRole>().Select(role => fixture.Companion.Keys[role].Reveal()));
         foreach (var found in snapshot.Scan!.Open.Where(found => !found.Deduction.Equals(state.OnAir?.Deduction)))
             secrets.AddRange(Words(SomeSessions.Voice.Wording.HintsFor(snapshot.Scan.Known!, found.Deduction).Why));
-        foreach (var step in PanelViews.Desk(state, snapshot.Scan, SomeSessions.Voice).Proof?.Steps ?? [])
+        foreach (var step in PanelViews.Desk(state, snapshot.Scan, snapshot.Outlook, SomeSessions.Voice).Proof?.Steps ?? [])
             secrets.AddRange([step.Short, step.Sentence]);
         if (state.OnAir is { } cue)
         {
@@ -74,10 +74,17 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         }
 
         secrets.AddRange(snapshot.Scan.Open.Select(found => found.Deduction.ToString()));
+        secrets.AddRange(Forecast(snapshot).Where(deduction => !deduction.Equals(state.OnAir?.Deduction)).Select(deduction => deduction.ToString()));
+        secrets.AddRange(PanelViews.Desk(state, snapshot.Scan, snapshot.Outlook, SomeSessions.Voice).Watch.Select(note => note.Text));
         secrets.AddRange(state.Cues.CallOuts.OfType<TextCallOut>().Select(callOut => callOut.Text));
         secrets.AddRange(state.Plan.Notes.Select(note => note.Text));
         return secrets.SelectMany(secret => new[] { secret, JsonEncodedText.Encode(secret).ToString() });
     }
+
+    private static IEnumerable<Deduction> Forecast(Snapshot snapshot) => snapshot.Outlook!.Prospects
+        .Select(prospect => prospect.Forecast).OfType<Engine.Planning.Forecast>()
+        .SelectMany(forecast => forecast.NearMisses.Select(miss => miss.Deduction).Concat(forecast.Before)
+            .Concat(forecast.First is { } first ? [first] : Array.Empty<Deduction>()));
 
     private static string[] Words(Hint hint) => [hint.Words.Spoken, hint.Words.Written];
 

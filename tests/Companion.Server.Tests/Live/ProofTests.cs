@@ -1,6 +1,7 @@
 using Companion.Server.Access;
 using Companion.Server.Live.Loop;
 using Companion.Server.Tests.Running;
+using Companion.Session.Scanning;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Companion.Server.Tests.Live;
@@ -31,8 +32,8 @@ public sealed class ProofTests(CompanionFixture fixture) : IClassFixture<Compani
     [Fact]
     public async Task An_entry_is_looked_into_after_its_scan_and_holds_no_entry_up()
     {
-        using var scanner = new HeldScanner();
-        await using var companion = await RunningCompanion.Start(adjust: builder => builder.Services.AddSingleton<IScanner>(scanner));
+        using var scanner = HeldWorker.OfScans();
+        await using var companion = await RunningCompanion.Start(adjust: builder => builder.Services.AddSingleton<IWorker<ScanResult>>(scanner));
         await using var presenter = await companion.OpenDesk();
         await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
         await presenter.Do("PlaceDigit", "r5c5", 5);
@@ -50,7 +51,7 @@ public sealed class ProofTests(CompanionFixture fixture) : IClassFixture<Compani
     public async Task A_proof_is_kept_with_the_session_and_what_was_left_over_is_proved_after_a_restart()
     {
         using var folder = new TemporaryFolder();
-        using var scanner = new HeldScanner();
+        using var scanner = HeldWorker.OfScans();
         await using (var companion = await RunningCompanion.Start(folder.Path))
         {
             await using var presenter = await companion.OpenDesk();
@@ -60,7 +61,7 @@ public sealed class ProofTests(CompanionFixture fixture) : IClassFixture<Compani
         }
 
         await using (var companion = await RunningCompanion.Start(
-            folder.Path, adjust: builder => builder.Services.AddSingleton<IScanner>(scanner)))
+            folder.Path, adjust: builder => builder.Services.AddSingleton<IWorker<ScanResult>>(scanner)))
         {
             await using var presenter = await companion.OpenDesk();
             await presenter.Sees("Desk", view => Proof(view) == ("4 in r3c5", "proved"));

@@ -1,5 +1,7 @@
 using Companion.Server.Live.Loop;
 using Companion.Server.Tests.Running;
+using Companion.Session.Scanning;
+using Companion.Session.State;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Companion.Server.Tests.Live;
@@ -9,8 +11,8 @@ public sealed class ScanTests
     [Fact]
     public async Task A_scan_holds_no_entry_up_and_the_latest_wins()
     {
-        using var scanner = new HeldScanner();
-        await using var companion = await RunningCompanion.Start(adjust: builder => builder.Services.AddSingleton<IScanner>(scanner));
+        using var scanner = HeldWorker.OfScans();
+        await using var companion = await RunningCompanion.Start(adjust: builder => builder.Services.AddSingleton<IWorker<ScanResult>>(scanner));
         await using var presenter = await companion.OpenDesk();
         await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
         await presenter.Do("PlaceDigit", "r5c5", 5);
@@ -44,7 +46,7 @@ public sealed class ScanTests
     public async Task A_scan_that_fails_stops_neither_the_session_nor_the_next_scan()
     {
         await using var companion = await RunningCompanion.Start(
-            adjust: builder => builder.Services.AddSingleton<IScanner>(new FailingFirstScanner()));
+            adjust: builder => builder.Services.AddSingleton<IWorker<ScanResult>>(new FailingFirstScanner()));
         await using var presenter = await companion.OpenDesk();
 
         var sequence = (await presenter.Ask("LoadPuzzle", Grids.EssayOne, "", "", "")).Sequence;
@@ -52,12 +54,11 @@ public sealed class ScanTests
         await presenter.Sees("Next", sequence);
     }
 
-    private sealed class FailingFirstScanner : IScanner
+    private sealed class FailingFirstScanner : IWorker<ScanResult>
     {
-        private readonly LadderScanner _scanner = new(Engine.Rules.Ladder.Standard);
+        private readonly ScanWorker _worker = new(Engine.Rules.Ladder.Standard);
 
-        public IEnumerable<Session.Scanning.ScanResult> Scan(
-            Session.State.SessionState state, Session.Scanning.ScanResult? previous, CancellationToken cancel) =>
-            state.Sequence < 2 ? throw new InvalidOperationException("This scan fails.") : _scanner.Scan(state, previous, cancel);
+        public IEnumerable<ScanResult> WorkOut(SessionState state, CancellationToken cancel) =>
+            state.Sequence < 2 ? throw new InvalidOperationException("This scan fails.") : _worker.WorkOut(state, cancel);
     }
 }

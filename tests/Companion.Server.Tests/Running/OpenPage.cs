@@ -22,7 +22,7 @@ internal sealed class OpenPage : IAsyncDisposable
     private OpenPage(HubConnection hub)
     {
         _hub = hub;
-        foreach (var name in new[] { "Desk", "Next", "Cues", "Ladder", "Viewers", "Door", "AudienceLink", "Why", "Vetted", "RunSheet", "Overlay", "Stage", "Board" })
+        foreach (var name in new[] { "Desk", "Next", "Forecast", "Cues", "Ladder", "Viewers", "Door", "AudienceLink", "Why", "Vetted", "RunSheet", "Overlay", "Stage", "Board" })
             hub.On<JsonElement>(name, view => Keep(name, view));
         hub.Closed += _ =>
         {

@@ -6,6 +6,7 @@ using Companion.Server.Settings;
 using Companion.Session;
 using Companion.Session.Audience;
 using Companion.Session.Commands;
+using Companion.Session.Planning;
 using Companion.Session.Proving;
 using Companion.Session.Scanning;
 using Companion.Session.State;
@@ -34,11 +35,14 @@ internal static class SomeSessions
         var random = new Random(seed);
         var clock = DateTimeOffset.UnixEpoch;
         var state = Do(SessionState.Initial, new LoadPuzzle(Puzzles[random.Next(Puzzles.Length)], "A title", "A setter", ""), clock);
+        state = Do(state, new FeatureRules(new([new(new("xy-wing")), new(new("naked-pair")), new(new("pointing"))])), clock);
         ScanResult? scan = null;
+        Outlook? outlook = null;
         for (var step = 0; step < steps; step++)
         {
             scan = Scan.Of(state, Ladder.Standard, scan, CancellationToken.None);
-            yield return new(state, scan);
+            outlook = Outlook.Of(state, Ladder.Standard, outlook, CancellationToken.None);
+            yield return new(state, scan) { Outlook = outlook };
             clock += TimeSpan.FromSeconds(1);
             state = Attribute(Do(state, Command(random, state, scan), clock), clock);
         }

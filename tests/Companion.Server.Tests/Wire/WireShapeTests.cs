@@ -23,6 +23,9 @@ public sealed class WireShapeTests
     {
         { typeof(DeskWire), "DeskView" },
         { typeof(NextView), "NextView" },
+        { typeof(ForecastView), "ForecastView" },
+        { typeof(ForecastView.Line), "ForecastLine" },
+        { typeof(ForecastView.Miss), "NearMiss" },
         { typeof(LadderView), "LadderView" },
         { typeof(RungView), "Rung" },
         { typeof(FamilyView), "Family" },
@@ -92,6 +95,7 @@ public sealed class WireShapeTests
                 StageWire.Of(snapshot.State, SomeSessions.Voice),
                 SomeSessions.AudienceAtOnce(snapshot.State),
                 PanelViews.Next(snapshot.Scan!, SomeSessions.Voice),
+                ForecastView.Of(snapshot.Outlook!, SomeSessions.Voice),
                 CueViews.Of(snapshot.State, SomeSessions.Voice),
                 LadderView.Of(snapshot.State, Engine.Rules.Ladder.Whole, SomeSessions.Voice),
                 new WhyView(Engine.Cell.Parse("r4c7"), Engine.Digit.Of(5), "Why.", [new("naked single", "short", "Sentence.")]),

@@ -20,7 +20,7 @@ public sealed class FeaturedRulesTests
         Assert.Equal([Swordfish, Wing], _session.State.Plan.Featured.Items);
         Assert.Equal(
             [new FeaturedRule(new("swordfish"), IsEarly: true), new FeaturedRule(new("xy-wing"), IsEarly: false)],
-            PanelViews.Desk(_session.State, null, ShippedVoice.Voice).Featured);
+            PanelViews.Desk(_session.State, null, null, ShippedVoice.Voice).Featured);
     }
 
     [Fact]

@@ -55,7 +55,7 @@ public sealed class AttributedSessionTests
         void Look(PlayedSession session)
         {
             var claim = Claim.Of(session.State).FirstOrDefault(claim => claim.Step.Grid.Loading == session.State.Grid.Loading);
-            var shown = PanelViews.Desk(session.State, null, ShippedVoice.Voice).Proof;
+            var shown = PanelViews.Desk(session.State, null, null, ShippedVoice.Voice).Proof;
             Assert.True(shown is null || shown.Entry == claim?.Step.Label, shown?.Entry);
             Assert.Equal(shown?.Kind == ProofKind.Wrong, shown is not null && claim!.IsWrong);
             if (shown is not null)

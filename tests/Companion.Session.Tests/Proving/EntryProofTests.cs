@@ -8,7 +8,7 @@ public sealed class EntryProofTests
 {
     private readonly PlayedSession _session = PlayedSession.Of(Puzzles.Easy);
 
-    private EntryProof? Shown => PanelViews.Desk(_session.State, null, ShippedVoice.Voice).Proof;
+    private EntryProof? Shown => PanelViews.Desk(_session.State, null, null, ShippedVoice.Voice).Proof;
 
     [Fact]
     public void An_entry_is_looked_into_and_then_shown_with_the_steps_by_which_it_follows()

@@ -13,7 +13,7 @@ public sealed class PanelViewTests
 
     private readonly PlayedSession _session = PlayedSession.Of(Puzzles.Easy);
 
-    private DeskView Desk => PanelViews.Desk(_session.State, _session.Scanned, ShippedVoice.Voice);
+    private DeskView Desk => PanelViews.Desk(_session.State, _session.Scanned, null, ShippedVoice.Voice);
 
     private NextView Next => PanelViews.Next(_session.Scan(), ShippedVoice.Voice);
 
@@ -54,7 +54,7 @@ public sealed class PanelViewTests
 
     [Fact]
     public void A_broken_grid_has_no_candidates() => Assert.All(
-        PanelViews.Desk(_session.Place("r1c1", 3).State, null, ShippedVoice.Voice).Cells, cell => Assert.Empty(cell.Candidates));
+        PanelViews.Desk(_session.Place("r1c1", 3).State, null, null, ShippedVoice.Voice).Cells, cell => Assert.Empty(cell.Candidates));
 
     [Fact]
     public void What_stands_by_shows_the_grade_that_comes_next_and_what_is_on_air_its_own()

@@ -1,10 +1,12 @@
 using System.Reflection;
 using Companion.Engine;
+using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Asks.Viewers;
 using Companion.Session.Audience;
 using Companion.Session.Commands;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 using Companion.Session.Tests.Audience;
@@ -23,6 +25,7 @@ public sealed class SecrecyTests
         typeof(CueView), typeof(WatchNote), typeof(ViewersView), typeof(CellCalls), typeof(ViewerId),
         typeof(CueList), typeof(CallOut), typeof(CuesView), typeof(CuedDeduction),
         typeof(EntryProof), typeof(ProofStep), typeof(WhyView), typeof(Attribution),
+        typeof(Outlook), typeof(Prospect), typeof(Forecast), typeof(NearMiss), typeof(ForecastView),
     ];
 
     [Fact]

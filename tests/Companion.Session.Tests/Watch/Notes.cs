@@ -14,9 +14,9 @@ internal static class Notes
     public static WatchNote Note(this PlayedSession session, WatchKind kind) =>
         Assert.Single(session.Warnings(), note => note.Kind == kind);
 
-    /// <summary>All warnings, after a scan.</summary>
+    /// <summary>All warnings, after a scan and a look ahead.</summary>
     public static IReadOnlyList<WatchNote> Warnings(this PlayedSession session) =>
-        Session.Watch.Warnings.Of(session.State, session.Scan(), ShippedVoice.Voice);
+        Session.Watch.Warnings.Of(session.State, session.Scan(), session.LookAhead(), ShippedVoice.Voice);
 
     /// <summary>The cells of a warning by name.</summary>
     public static string Cells(this WatchNote note) => string.Join(' ', note.Cells);

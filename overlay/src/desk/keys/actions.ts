@@ -30,6 +30,7 @@ export type SimpleAction =
   | 'airCalls'
   | 'ladder'
   | 'runSheet'
+  | 'watchFeatured'
   | 'why'
   | 'keys';
 
@@ -80,6 +81,7 @@ const letters: Record<string, SimpleAction> = {
   f: 'airCalls',
   r: 'ladder',
   o: 'runSheet',
+  e: 'watchFeatured',
   y: 'why',
   '/': 'filter',
   '?': 'keys',

@@ -33,6 +33,7 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: '/', words: 'Filter the deductions' },
   { keys: 'R', words: 'Ladder: which rules are looked for' },
   { keys: 'O', words: 'Run sheet: what is planned for the puzzle' },
+  { keys: 'E', words: 'Cells to watch for a featured rule, one rule after the other' },
   { keys: 'U', words: 'Said or used' },
   { keys: 'N', words: 'Next grade on air' },
   { keys: 'P', words: 'One grade back; from the first, off air' },

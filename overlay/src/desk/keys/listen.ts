@@ -110,6 +110,9 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
     case 'runSheet':
       model.open('runSheet');
       return;
+    case 'watchFeatured':
+      model.forecast.watchNext();
+      return;
     case 'why':
       model.askWhy();
       return;

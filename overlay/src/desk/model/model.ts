@@ -6,6 +6,7 @@ import { AirModel } from './air.ts';
 import { Asking } from './asking.ts';
 import { BoardModel } from './board.ts';
 import { CuesModel } from './cues.ts';
+import { ForecastModel } from './forecast.ts';
 import { LadderModel } from './ladder.ts';
 import { NextModel } from './next.ts';
 import { PlanModel } from './plan.ts';
@@ -34,6 +35,7 @@ export class DeskModel {
   readonly asking: Asking;
   readonly board: BoardModel;
   readonly next: NextModel;
+  readonly forecast: ForecastModel;
   readonly air: AirModel;
   readonly cues: CuesModel;
   readonly scenes: ScenesModel;
@@ -48,12 +50,13 @@ export class DeskModel {
   constructor(calls: Calls, line: LineSigns, settings: Settings, nextPicture: NextPicture) {
     this.asking = new Asking(calls);
     this.next = new NextModel(this.asking, this.#desk);
+    this.forecast = new ForecastModel(this.#desk);
     // A co-host sees on the board where the deduction is that they look at; the presenter sees its picture.
-    const lookedAt = computed(() =>
-      this.#desk.value?.role === 'coHost'
-        ? (this.next.deduction.value?.cells.map(({ cell }) => cell) ?? [])
-        : [],
-    );
+    const lookedAt = computed(() => {
+      if (this.forecast.watched.value !== null) return this.forecast.watchedCells.value;
+      const chosen = this.#desk.value?.role === 'coHost' ? this.next.deduction.value : null;
+      return chosen?.cells.map(({ cell }) => cell) ?? [];
+    });
     this.board = new BoardModel(this.asking, this.#desk, lookedAt);
     this.cues = new CuesModel(this.asking);
     this.air = new AirModel(this.asking, this.#desk);

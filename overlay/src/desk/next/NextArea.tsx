@@ -1,5 +1,6 @@
 import { Area } from '../Area.tsx';
 import { useDesk } from '../context.ts';
+import { Forecast } from '../forecast/Forecast.tsx';
 import { LadderButton } from '../ladder/LadderButton.tsx';
 import { Chosen } from './Chosen.tsx';
 import { DeductionList } from './DeductionList.tsx';
@@ -17,6 +18,7 @@ export function NextArea() {
         <p class="blocked">{blocked}</p>
       ) : (
         <>
+          <Forecast />
           <Filter />
           <Cut />
           <DeductionList />

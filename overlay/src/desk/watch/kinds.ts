@@ -8,9 +8,12 @@ export const kinds: Record<WatchKind, { name: string; sign: Sign }> = {
   wrongDigit: { name: 'Wrong digit', sign: 'wrong' },
   wrongStrike: { name: 'Wrong strike', sign: 'wrong' },
   staleMark: { name: 'Stale mark', sign: 'changed' },
+  featuredOpen: { name: 'Featured open', sign: 'overlooked' },
   airOutdated: { name: 'Air outdated', sign: 'changed' },
   freeDigit: { name: 'Free digit', sign: 'overlooked' },
   easierOpen: { name: 'Easier open', sign: 'overlooked' },
+  featuredNear: { name: 'Featured near', sign: 'overlooked' },
+  featuredPassed: { name: 'Featured passed', sign: 'changed' },
 };
 
 /** When a note began, counted in entries. */

@@ -48,7 +48,8 @@ internal sealed partial class DeskHub(
             Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
             Clients.Caller.Ladder(LadderView.Of(snapshot.State, ladder, voice)),
             Clients.Caller.RunSheet(RunSheetWire.Of(snapshot)),
-            snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask));
+            snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask,
+            snapshot.Outlook is { } outlook ? Clients.Caller.Forecast(ForecastView.Of(outlook, voice)) : Task.CompletedTask));
         await Clients.Caller.Viewers(asks.View);
         await Clients.Caller.Door(doors.Of(boards.Current));
     }

@@ -18,6 +18,7 @@ internal sealed class DeskPump(
     : ViewPump<Snapshot>(new(Patience: TimeSpan.FromMilliseconds(100)), clock, log), IOutput
 {
     private ScanResult? _shown;
+    private Outlook? _shownOutlook;
     private SessionState _cued = SessionState.Initial;
     private LadderCut? _shownCut;
     private (PlannedWay? Ahead, ShowPlan? Plan) _shownSheet;
@@ -34,6 +35,13 @@ internal sealed class DeskPump(
             var next = PanelViews.Next(scan, voice);
             sends.AddRange([presenters.Next(next), coHosts.Next(next)]);
             _shown = scan;
+        }
+
+        if (snapshot.Outlook is { } outlook && outlook != _shownOutlook)
+        {
+            var forecast = ForecastView.Of(outlook, voice);
+            sends.AddRange([presenters.Forecast(forecast), coHosts.Forecast(forecast)]);
+            _shownOutlook = outlook;
         }
 
         if (MayDiffer(snapshot.State))

@@ -14,6 +14,10 @@ public interface IDeskClient
     /// <param name="view">The view.</param>
     Task Next(NextView view);
 
+    /// <summary>When the featured rules come; after each look ahead.</summary>
+    /// <param name="view">The view.</param>
+    Task Forecast(ForecastView view);
+
     /// <summary>The cue list; after each change of it, and after each entry by which a deduction on it may have been passed.</summary>
     /// <param name="view">The view.</param>
     Task Cues(CuesView view);

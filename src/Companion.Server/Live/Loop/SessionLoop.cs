@@ -17,7 +17,7 @@ namespace Companion.Server.Live.Loop;
 /// or that can hang is waited for here but the disk.
 /// </summary>
 internal sealed partial class SessionLoop(
-    IEventLog log, FanOut outputs, LatestScan scans, LateProofs proofs, LatePlans plans, TimeProvider clock, ILogger<SessionLoop> faults)
+    IEventLog log, FanOut outputs, LateWorks late, TimeProvider clock, ILogger<SessionLoop> faults)
     : BackgroundService, IChatStatusOutput, IAsyncDisposable
 {
     // More than any number of hands can ask for at once; beyond it callers wait.
@@ -68,7 +68,7 @@ internal sealed partial class SessionLoop(
         Replayed(_current.State.Sequence);
         if (log.Warning is { } lost)
             Salvaged(lost);
-        scans.Start(_current.State);
+        late.Begin(_current.State);
         if (_current.State.Sequence == 0)
             Do(Demo.Load());
         return base.StartAsync(cancellationToken);
@@ -84,9 +84,13 @@ internal sealed partial class SessionLoop(
     /// <inheritdoc/>
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
         TakeTurns(stoppingToken),
-        scans.Run(found => _turns.Writer.WriteAsync(() => Take(found), stoppingToken), stoppingToken),
-        proofs.Run(found => _turns.Writer.WriteAsync(() => Keep(found), stoppingToken), stoppingToken),
-        plans.Run(found => _turns.Writer.WriteAsync(() => Show(_current with { Ahead = found }), stoppingToken), stoppingToken));
+        InTurn(late.Scans, Take, stoppingToken),
+        InTurn(late.Outlooks, found => Show(_current with { Outlook = found }), stoppingToken),
+        InTurn(late.Proofs, Keep, stoppingToken),
+        InTurn(late.Plans, found => Show(_current with { Ahead = found }), stoppingToken));
+
+    private Task InTurn<T>(LateWork<T> work, Action<T> take, CancellationToken stop) =>
+        work.Run(found => _turns.Writer.WriteAsync(() => take(found), stop), stop);
 
     private async Task TakeTurns(CancellationToken stop)
     {
@@ -136,15 +140,9 @@ internal sealed partial class SessionLoop(
         var holds = Scan.HoldsFor(state, next);
         Show(_current with { State = next, ScanOf = holds ? _current.ScanOf : next.Sequence });
         if (!holds)
-        {
-            proofs.Cancel();
-            plans.Cancel();
-            scans.Start(next);
-        }
+            late.Begin(next);
         else if (!WayAhead.HoldsFor(state, next))
-        {
-            plans.Start(next);
-        }
+            late.LookAhead(next);
 
         return new(null, next.Sequence);
     }
@@ -152,10 +150,8 @@ internal sealed partial class SessionLoop(
     private void Take(ScanResult scan)
     {
         Show(_current with { Scan = scan });
-        if (scan.GoesOn || scan.Entries != _current.State.Entries)
-            return;
-        proofs.Start(_current.State);
-        plans.Start(_current.State);
+        if (!scan.GoesOn && scan.Entries == _current.State.Entries)
+            late.GoOn(_current.State);
     }
 
     private void Keep(AttributeEntry found)

@@ -1,5 +1,6 @@
 using Companion.Engine.Proofs;
 using Companion.Server.Chat;
+using Companion.Session.Planning;
 using Companion.Session.Scanning;
 using Companion.Session.State;
 
@@ -12,6 +13,9 @@ internal sealed record Snapshot(SessionState State, ScanResult? Scan)
 {
     /// <summary>How the chat is doing, or null where there is none.</summary>
     public ChatStatus? Chat { get; init; }
+
+    /// <summary>What was last to be expected of the featured rules, or null. It may be of an older state.</summary>
+    public Outlook? Outlook { get; init; }
 
     /// <summary>The way on as it was planned last, or null. It may be of an older state.</summary>
     public PlannedWay? Ahead { get; init; }
