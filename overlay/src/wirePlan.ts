@@ -137,4 +137,24 @@ export interface RunSheetView {
   sheet: RunSheet | null;
   /** One for each step, empty where nothing is noted. */
   notes: string[];
+  /** The oldest first. */
+  done: DoneLine[];
+  /** Their step is neither on the sheet nor done. */
+  kept: StepNote[];
+}
+
+/** A step that was done on this puzzle. */
+export interface DoneLine {
+  text: string;
+  /** ISO 8601; null where that was not kept. */
+  at: string | null;
+  /** Goes on from the text; empty while that is not known. */
+  how: string;
+  notes: string[];
+}
+
+export interface StepNote {
+  places: Candidate[];
+  removes: Candidate[];
+  text: string;
 }

@@ -66,6 +66,8 @@ const take = (said = {}) =>
       blocked: null,
       sheet,
       notes: ['', '', 'Slowly', ''],
+      done: [],
+      kept: [],
       ...said,
     }),
   );
@@ -113,6 +115,35 @@ test('a featured rule that is not on the way any more was shown', () => {
   take({ sheet: { ...sheet, featured: [] } });
 
   expect(lines('.turns li')).toEqual(['A featured rule was shown already.']);
+});
+
+test('steps done are listed at the head, folded, with their time, how they follow and their notes', () => {
+  take({
+    done: [
+      {
+        text: '6 in r3c2',
+        at: '2026-11-30T20:05:00',
+        how: 'is a hidden single',
+        notes: ['Thank the setter'],
+      },
+      { text: 'XY-wing r1c1 r2c2', at: null, how: 'was said or shown', notes: [] },
+    ],
+  });
+
+  expect(lines('.done-steps summary')).toEqual(['done2 steps1 with a note']);
+  expect(shown.at('.done-steps').hasAttribute('open')).toBe(false);
+  expect(lines('.done-steps li')).toEqual([
+    '20:056 in r3c2 is a hidden singleThank the setter',
+    'XY-wing r1c1 r2c2 was said or shown',
+  ]);
+});
+
+test('a note whose step is not on the way any more is kept in sight, and can be taken away', () => {
+  take({ kept: [{ places: [], removes: [{ cell: 'r4c5', digit: 4 }], text: 'The star' }] });
+
+  expect(lines('.kept-notes li')).toEqual(['no 4 in r4c5The starTake away']);
+  fireEvent.click(shown.button('Take away', '.kept-notes'));
+  expect(shown.made).toEqual(['NoteStep "" "r4c5=4" ""']);
 });
 
 test.each([

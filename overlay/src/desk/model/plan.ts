@@ -1,7 +1,10 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { DeskView } from '../../wire.ts';
-import type { FeaturedRule, RunSheetView, StepLine } from '../../wirePlan.ts';
+import type { FeaturedRule, RunSheetView, StepNote } from '../../wirePlan.ts';
 import type { Asking } from './asking.ts';
+
+/** What a step concludes. */
+type Concluded = Omit<StepNote, 'text'>;
 
 /** What is planned for the puzzle on the board. */
 export class PlanModel {
@@ -35,10 +38,10 @@ export class PlanModel {
   }
 
   /** Writes down what is to be said at a step; it is kept by what the step concludes. */
-  note({ places, removes }: StepLine, text: string): void {
+  note({ places, removes }: Concluded, text: string): void {
     void this.#asking.ask('NoteStep', named(places), named(removes), text);
   }
 }
 
-const named = (candidates: StepLine['places']) =>
+const named = (candidates: Concluded['places']) =>
   candidates.map(({ cell, digit }) => `${cell}=${digit}`).join(' ');

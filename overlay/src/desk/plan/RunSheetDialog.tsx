@@ -2,7 +2,9 @@ import type { RunSheetView } from '../../wirePlan.ts';
 import { useDesk } from '../context.ts';
 import { Modal } from '../Modal.tsx';
 import { clock } from './clock.ts';
+import { Done } from './Done.tsx';
 import { FeaturedRules } from './FeaturedRules.tsx';
+import { KeptNotes } from './KeptNotes.tsx';
 import { Passages } from './Passages.tsx';
 import { Turns } from './Turns.tsx';
 
@@ -21,6 +23,8 @@ export function RunSheetDialog() {
       <p class="way" role="status">
         {words(view, plan.isBehind.value)}
       </p>
+      {view && <Done done={view.done} />}
+      {view && <KeptNotes kept={view.kept} />}
       {view?.sheet && (
         <>
           <Turns turns={view.sheet.featured} featured={plan.featured.value} />

@@ -21,7 +21,7 @@ internal sealed class DeskPump(
     private Outlook? _shownOutlook;
     private SessionState _cued = SessionState.Initial;
     private LadderCut? _shownCut;
-    private (PlannedWay? Ahead, ShowPlan? Plan) _shownSheet;
+    private SheetOf _shownSheet;
 
     /// <inheritdoc/>
     protected override Task Send(Snapshot snapshot)
@@ -58,14 +58,21 @@ internal sealed class DeskPump(
             _shownCut = snapshot.State.LadderCut;
         }
 
-        if (_shownSheet != (snapshot.Ahead, snapshot.State.Plan))
+        if (SheetOf.Of(snapshot) is var sheetOf && sheetOf != _shownSheet)
         {
-            var sheet = RunSheetWire.Of(snapshot);
+            var sheet = RunSheetWire.Of(snapshot, voice.Wording);
             sends.AddRange([presenters.RunSheet(sheet), coHosts.RunSheet(sheet)]);
-            _shownSheet = (snapshot.Ahead, snapshot.State.Plan);
+            _shownSheet = sheetOf;
         }
 
         return Task.WhenAll(sends);
+    }
+
+    // What a run sheet is made of. An entry alone is not worth another one: its plan and its proof follow.
+    private readonly record struct SheetOf(PlannedWay? Ahead, ShowPlan? Plan, int Proofs, int Used)
+    {
+        public static SheetOf Of(Snapshot snapshot) =>
+            new(snapshot.Ahead, snapshot.State.Plan, snapshot.State.Attributions.Count, snapshot.State.Used.Count);
     }
 
     // A deduction on the list is passed by what a scan looks at too.

@@ -1,0 +1,11 @@
+using Companion.Engine.Proofs;
+using Companion.Session.State;
+
+namespace Companion.Session.Planning;
+
+/// <summary>A step that was done on the puzzle: an entry that stands, or a deduction that was said, shown in full or used.</summary>
+/// <param name="Entry">The entry; null for a deduction.</param>
+/// <param name="Proof">How the entry follows; null while that is not known, and for a deduction.</param>
+/// <param name="Deduction">The deduction; null for an entry.</param>
+/// <param name="Notes">What was noted at the steps that led to it.</param>
+public sealed record DoneStep(Step? Entry, Attribution? Proof, Deduction? Deduction, ValueArray<StepNote> Notes);

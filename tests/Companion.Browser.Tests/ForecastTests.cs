@@ -1,0 +1,50 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace Companion.Browser.Tests;
+
+/// <summary>The presenter sees when the featured rule of the demo comes, by the keyboard alone, and nobody else does.</summary>
+public sealed class ForecastTests(Chromium chromium) : IAsyncLifetime
+{
+    // Where other things run too, looking ahead takes longer than a page is waited for by default.
+    private static readonly LocatorAssertionsToContainTextOptions Patiently = new() { Timeout = 30_000 };
+
+    private CompanionProcess _companion = null!;
+
+    public async ValueTask InitializeAsync() => _companion = await CompanionProcess.StartAsync();
+
+    public ValueTask DisposeAsync() => _companion.DisposeAsync();
+
+    [Fact]
+    public async Task By_keys_alone_the_steps_are_read_the_cells_to_watch_show_and_each_entry_brings_the_rule_nearer()
+    {
+        await using var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
+        var presenter = await PresenterPage.OpenAsync(context, _companion);
+        var overlay = await context.NewPageAsync();
+        await overlay.GotoAsync(_companion.Overlay().ToString());
+        await presenter.Page.BringToFrontAsync();
+        var line = presenter.Page.GetByRole(AriaRole.Region, new() { Name = "Featured rules" }).GetByRole(AriaRole.Button, new() { Name = "XY-wing" });
+        await Assertions.Expect(line).ToContainTextAsync("easier steps away", Patiently);
+        var steps = await StepsAsync(line);
+
+        var watched = presenter.Page.Locator("[role=gridcell].pointed");
+        await Assertions.Expect(watched).ToHaveCountAsync(0);
+        await presenter.PressAsync("e");
+        await Assertions.Expect(watched).ToHaveCountAsync(3);
+        await presenter.PressAsync("e");
+        await Assertions.Expect(watched).ToHaveCountAsync(0);
+        await line.FocusAsync();
+        await Assertions.Expect(watched).ToHaveCountAsync(3);
+
+        // Six in block one has one place left; the way to the wing leads by it or is no longer for it.
+        await presenter.TypeAsync("r3c2", "6");
+        await presenter.TypeAsync("r2c6", "1");
+        await Assertions.Expect(presenter.Page.Locator(".forecast .behind.not")).ToHaveCountAsync(1, new() { Timeout = 30_000 });
+        await Assertions.Expect(line).ToContainTextAsync("easier steps away", Patiently);
+        Assert.InRange(await StepsAsync(line), 1, steps);
+        Assert.DoesNotContain("wing", await overlay.ContentAsync(), StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static async Task<int> StepsAsync(ILocator line) =>
+        int.Parse(Regex.Match(await line.TextContentAsync() ?? "", @"(\d+) easier").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+}
