@@ -195,6 +195,8 @@ export interface Delay {
 export interface CellCalls {
   cell: CellName;
   viewers: number;
+  /** How many of them say which digit it is. */
+  named: number;
   right: number;
   /** Null until the digit is placed, or where nobody was right. */
   standing: 'first' | 'close' | 'after' | null;

@@ -51,7 +51,7 @@ internal static class Coverage
     }
 
     // The hardest rung that each puzzle needs; null where the ladder does not lead to the solution.
-    private static ConcurrentDictionary<Board, Rung?> Needs(Board[] boards, Ladder ladder)
+    internal static ConcurrentDictionary<Board, Rung?> Needs(Board[] boards, Ladder ladder)
     {
         var needs = new ConcurrentDictionary<Board, Rung?>(ReferenceEqualityComparer.Instance);
         Parallel.ForEach(

@@ -9,6 +9,7 @@ using Companion.Benchmarks.Load;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in ten minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
+// dotnet run -c Release --project tests/Companion.Benchmarks -- made               what each rung solves of puzzles that our generator makes, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- explained          puzzles solved and explained a second, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- before-the-show    vetting, run sheets, forecasts, making, in a minute
@@ -29,6 +30,8 @@ else if (args is ["explained"])
     ExplainedSolves.Print(Console.Out);
 else if (args is ["coverage"])
     Coverage.Print(Console.Out);
+else if (args is ["made"])
+    MadePuzzles.Print(Console.Out);
 else if (args is ["costs"])
     Costs.Print(Console.Out);
 else if (args is ["before-the-show"])

@@ -57,6 +57,10 @@ public sealed class RunSheetTests(Chromium chromium) : IAsyncLifetime
         await presenter.PressAsync("o");
         await Assertions.Expect(sheet.Locator(".short").Filter(new() { HasText = $"→ {cell} is" })).ToHaveCountAsync(0, new() { Timeout = 30_000 });
         await Assertions.Expect(sheet.Locator("q")).ToHaveTextAsync("Thank the setter");
+        await sheet.Locator(".done-steps summary").FocusAsync();
+        await presenter.PressAsync("Enter");
+        await Assertions.Expect(sheet.Locator(".done-steps li")).ToContainTextAsync($"{digit} in {cell}");
+        await ExpectAccessibleAsync(presenter.Page);
     }
 
     private static async Task ExpectAccessibleAsync(IPage page)

@@ -9,8 +9,8 @@ import { ShownDesk } from './shownDesk.tsx';
 let shown: ShownDesk;
 
 const calls: CellCalls[] = [
-  { cell: 'r1c2', viewers: 3, right: 2, standing: null, earlier: null },
-  { cell: 'r9c9', viewers: 12, right: 0, standing: null, earlier: null },
+  { cell: 'r1c2', viewers: 3, named: 3, right: 2, standing: null, earlier: null },
+  { cell: 'r9c9', viewers: 12, named: 5, right: 0, standing: null, earlier: null },
 ];
 
 const view = (said: Partial<ViewersView> = {}): ViewersView => ({
@@ -120,7 +120,7 @@ test.each([
   [{ standing: 'close', earlier: -3 }, '5 viewers, 2 right; too close to tell who was first'],
   [{ standing: 'after', earlier: -20 }, '5 viewers, 2 right; after the entry'],
 ] as const)('who was first: %o', (said, words) => {
-  expect(callWords({ cell: 'r1c1', viewers: 5, right: 2, ...said })).toBe(words);
+  expect(callWords({ cell: 'r1c1', viewers: 5, named: 4, right: 2, ...said })).toBe(words);
 });
 
 test('what was measured is said with how far viewers differ', () => {
@@ -179,4 +179,10 @@ test('a co-host who may not put anything on air has called cells not stand by ei
   shown.key('f');
 
   expect(shown.made).toEqual([]);
+});
+
+test('where nobody named a digit nobody can be wrong', () => {
+  const call = { cell: 'r1c1', named: 0, right: 0, standing: null, earlier: null };
+  expect(callWords({ ...call, viewers: 1 })).toBe('1 viewer, no digit named');
+  expect(callWords({ ...call, viewers: 7, named: 1 })).toBe('7 viewers, 0 right');
 });

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 
 namespace Companion.Engine.Planning;
@@ -30,9 +31,28 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
     {
         ArgumentNullException.ThrowIfNull(start);
         ArgumentNullException.ThrowIfNull(ladder);
+        return From(start, ladder, _ => null, cancel);
+    }
+
+    /// <summary>
+    /// The route from one of its boards, or from another of the same puzzle, without a rule. What it has in common with this one is
+    /// not looked for again: easier rules take away what it takes away and more, so that the two soon meet.
+    /// </summary>
+    /// <param name="start">Where to start.</param>
+    /// <param name="rule">The rule to do without.</param>
+    /// <param name="cancel">Stops within a round.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    internal Route Without(Board start, RuleId rule, CancellationToken cancel) => From(
+        start,
+        Ladder.Without(rule),
+        board => Rounds.FirstOrDefault(round => round.Rung.Rule.Id != rule && round.Board.Filled == board.Filled && round.Board.Candidates == board.Candidates),
+        cancel);
+
+    private static Route From(Board start, Ladder ladder, Func<Board, Round?> known, CancellationToken cancel)
+    {
         var rounds = ImmutableArray.CreateBuilder<Round>();
         var board = start;
-        while (Next(board, ladder, cancel) is { } round)
+        while ((known(board) ?? Next(board, ladder, cancel)) is { } round)
         {
             rounds.Add(round);
             board = board.Apply(round.Open);

@@ -41,18 +41,17 @@ public sealed record RuleNeed(RuleId Rule, Need Need, Board? Board, ImmutableArr
     {
         ArgumentNullException.ThrowIfNull(route);
         var ladder = route.Ladder;
-        var others = ladder.Without(rule);
         // The route goes by easier rules until it meets the first round of one that is not.
         var stop = route.Rounds.FirstOrDefault(round => round.Rung.Place >= ladder.RungOf(rule))?.Board ?? route.End;
         if (stop.IsFull)
             return new(rule, Need.Spare, null, route.Rungs);
         if (ladder[rule].IsOpenOn(stop, cancel))
-            return new(rule, Need.Needed, stop, RoundIt(stop, others, cancel));
+            return new(rule, Need.Needed, stop, RoundIt(route, stop, rule, cancel));
         return route.Rounds.FirstOrDefault(round => round.Rung.Rule.Id == rule) is { } late
-            ? new(rule, Need.Late, late.Board, RoundIt(late.Board, others, cancel))
+            ? new(rule, Need.Late, late.Board, RoundIt(route, late.Board, rule, cancel))
             : new(rule, Need.Never, null, route.IsComplete ? route.Rungs : []);
     }
 
-    private static ImmutableArray<Rung> RoundIt(Board from, Ladder others, CancellationToken cancel) =>
-        Route.From(from, others, cancel) is { IsComplete: true } route ? route.Rungs : [];
+    private static ImmutableArray<Rung> RoundIt(Route route, Board from, RuleId rule, CancellationToken cancel) =>
+        route.Without(from, rule, cancel) is { IsComplete: true } others ? others.Rungs : [];
 }

@@ -50,6 +50,22 @@ public sealed class RuleNeedTests
     }
 
     [Fact]
+    public void What_leads_round_a_rule_is_the_same_whether_it_is_looked_for_anew_or_shares_rounds_with_the_route()
+    {
+        var wing = new RuleId("xy-wing");
+        var cases = (from puzzle in OwnPuzzles.All from name in Featured select (puzzle, rule: new RuleId(name), ladder: Ladder))
+            .Concat(from puzzle in OwnPuzzles.All.Take(4) select (puzzle, rule: wing, ladder: ShippedLadder.Ladder));
+        foreach (var (puzzle, rule, ladder) in cases)
+        {
+            var need = RuleNeed.Of(Board.Parse(puzzle), ladder, rule, TestContext.Current.CancellationToken);
+            if (need.Board is not { } from)
+                continue;
+            var anew = Route.From(from, ladder.Without(rule), TestContext.Current.CancellationToken);
+            Assert.Equal(anew.IsComplete ? anew.Rungs : [], need.Instead);
+        }
+    }
+
+    [Fact]
     public void The_demo_needs_the_rule_that_it_features()
     {
         var demo = Board.Parse("45...9....8..5.4.31....48..6..9......7..1..9......2..8..61....25.2.9..4....4...35");

@@ -136,7 +136,7 @@ public sealed class CalledCellTests
     }
 
     private static StandByCalls Calling(params (string Cell, int Viewers, int Right)[] calls) => new(
-        new([.. calls.Select(call => new CellCalls(Cell.Parse(call.Cell), call.Viewers, call.Right, null, null))]));
+        new([.. calls.Select(call => new CellCalls(Cell.Parse(call.Cell), call.Viewers, call.Viewers, call.Right, null, null))]));
 
     private static string Drawn(ValueArray<CalledCell> cells) =>
         string.Join(", ", cells.Select(called => $"{called.Cell} {CallBands.NameOf(called.AtLeast)}"));

@@ -28,8 +28,8 @@ public sealed class CallTests
 
         Assert.Equal(
             [
-                new(Cell.Parse("r1c1"), Viewers: 1, Right: 1, null, null),
-                new(Cell.Parse("r2c2"), Viewers: 2, Right: 1, null, null),
+                new(Cell.Parse("r1c1"), Viewers: 1, Named: 1, Right: 1, null, null),
+                new(Cell.Parse("r2c2"), Viewers: 2, Named: 2, Right: 1, null, null),
             ],
             show.Enquiries.View.Calls.Items);
     }
@@ -41,12 +41,12 @@ public sealed class CallTests
         book.Show(PlayedSession.Of(Puzzles.Easy).State, At(0));
         var cell = Cell.Parse("r2c2");
         book.Count(new(1), new(cell, null), At(1));
-        Assert.Equal([new(cell, Viewers: 1, Right: 0, null, null)], book.Cells(Delay.OfSeconds(15)));
+        Assert.Equal([new(cell, Viewers: 1, Named: 0, Right: 0, null, null)], book.Cells(Delay.OfSeconds(15)));
 
         book.Count(new(1), new(cell, Digit.Of(6)), At(2));
         book.Count(new(1), new(cell, null), At(3));
 
-        Assert.Equal([new(cell, Viewers: 1, Right: 1, null, null)], book.Cells(Delay.OfSeconds(15)));
+        Assert.Equal([new(cell, Viewers: 1, Named: 1, Right: 1, null, null)], book.Cells(Delay.OfSeconds(15)));
     }
 
     [Fact]
@@ -59,8 +59,8 @@ public sealed class CallTests
 
         Assert.Equal(
             [
-                new(Cell.Parse("r1c6"), 1, 1, CallStanding.Close, -14.99),
-                new(Cell.Parse("r2c2"), 2, 1, CallStanding.First, 40),
+                new(Cell.Parse("r1c6"), 1, 1, 1, CallStanding.Close, -14.99),
+                new(Cell.Parse("r2c2"), 2, 2, 1, CallStanding.First, 40),
             ],
             show.Enquiries.View.Calls.Items);
     }
@@ -75,7 +75,7 @@ public sealed class CallTests
         show.Wait(10).Place("r2c2", 6);
 
         Assert.Equal(
-            new(Cell.Parse("r2c2"), 1, 1, CallStanding.First, 20), Assert.Single(show.Enquiries.View.Calls));
+            new(Cell.Parse("r2c2"), 1, 1, 1, CallStanding.First, 20), Assert.Single(show.Enquiries.View.Calls));
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public sealed class CallTests
 
     [Fact]
     public void What_the_presenter_sees_of_calls_holds_no_digit_and_no_viewer() => Assert.Equal(
-        ["Cell", "Viewers", "Right", "Standing", "Earlier"], typeof(CellCalls).GetProperties().Select(member => member.Name));
+        ["Cell", "Viewers", "Named", "Right", "Standing", "Earlier"], typeof(CellCalls).GetProperties().Select(member => member.Name));
 
     private static DateTimeOffset At(double seconds) => PlayedSession.Start.AddSeconds(seconds);
 }

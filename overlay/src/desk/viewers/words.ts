@@ -9,8 +9,9 @@ export function measuredWords(measured: Delay | null, viewers: number): string {
 }
 
 /** What was called of a cell, and who was first once that is known. */
-export function callWords({ viewers, right, standing, earlier }: CellCalls): string {
-  const count = `${viewers === 1 ? '1 viewer' : `${viewers} viewers`}, ${right} right`;
+export function callWords({ viewers, named, right, standing, earlier }: CellCalls): string {
+  const who = viewers === 1 ? '1 viewer' : `${viewers} viewers`;
+  const count = named === 0 ? `${who}, no digit named` : `${who}, ${right} right`;
   switch (standing) {
     case 'first':
       return `${count}; the chat found it ${leadWords(earlier ?? 0)}`;

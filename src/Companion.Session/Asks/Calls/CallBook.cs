@@ -74,10 +74,11 @@ public sealed class CallBook
 
     private CellCalls Of(Cell cell, List<(Digit? Digit, DateTimeOffset At)> calls, Delay delay)
     {
+        var named = calls.Count(call => call.Digit is not null);
         var right = calls.Where(call => call.Digit is { } digit && _solution?.Holds(new(cell, digit)) == true).Select(call => call.At).ToList();
         if (right.Count == 0 || !_placed.TryGetValue(cell, out var placed))
-            return new(cell, calls.Count, right.Count, null, null);
+            return new(cell, calls.Count, named, right.Count, null, null);
         var first = right.Min();
-        return new(cell, calls.Count, right.Count, CallTiming.Of(placed, first, delay), (placed - first).TotalSeconds);
+        return new(cell, calls.Count, named, right.Count, CallTiming.Of(placed, first, delay), (placed - first).TotalSeconds);
     }
 }
