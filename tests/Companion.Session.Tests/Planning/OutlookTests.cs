@@ -114,10 +114,9 @@ public sealed class OutlookTests
     }
 
     [Theory]
-    [InlineData(1)]
     [InlineData(2)]
     [InlineData(4)]
-    public void In_any_session_what_is_said_of_each_rule_is_so_on_the_board(int seed) => RandomSession.Of(seed, commands: 30, session =>
+    public void In_any_session_what_is_said_of_each_rule_is_so_on_the_board(int seed) => RandomSession.Of(seed, commands: 25, session =>
     {
         session.Feature(new("naked-pair"), Wing, new("x-wing"), new("pointing"));
         var outlook = session.LookAhead();

@@ -75,13 +75,12 @@ public sealed partial class FeaturedAheadTests
     }
 
     [Theory]
-    [InlineData(1)]
     [InlineData(2)]
     [InlineData(4)]
     public void In_any_session_they_name_a_featured_rule_and_no_cell_no_digit_and_nothing_of_where_it_is(int seed)
     {
         var (kinds, rules) = (new HashSet<WatchKind>(), new Engine.Proofs.RuleId[] { new("naked-pair"), new("xy-wing"), new("pointing"), new("hidden-pair") });
-        RandomSession.Of(seed, commands: 30, session =>
+        RandomSession.Of(seed, commands: 25, session =>
         {
             session.Feature(rules);
             foreach (var note in session.Warnings().Where(note => note.Kind is WatchKind.FeaturedOpen or WatchKind.FeaturedNear or WatchKind.FeaturedPassed))
