@@ -8,7 +8,7 @@ using Companion.Session.State;
 namespace Companion.Session.Planning;
 
 /// <summary>What was done on the puzzle, and the notes that would be out of sight otherwise.</summary>
-/// <param name="Done">The steps done: entries that stand, the oldest first, then what was said or used and no entry rests on.</param>
+/// <param name="Done">The steps done: entries that stand, the oldest first, then what was said or used and no entry carries out or rests on.</param>
 /// <param name="Kept">The notes whose step is neither ahead nor done.</param>
 public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<StepNote> Kept)
 {
@@ -29,7 +29,10 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
 
         var entries = Entries(state).Select(done => With(left, done)).ToList();
         var proved = entries.SelectMany(done => StepsOf(done.Proof)).ToHashSet();
-        var said = state.Used.Where(used => used.Loading == state.Grid.Loading && !proved.Contains(used.Deduction))
+        var written = entries.Aggregate(CandidateSet.Empty, (all, done) => all | Written(done).Places | Written(done).Removes);
+        var said = state.Used.Select(used => (used.Loading, used.Deduction))
+            .Where(used => used.Loading == state.Grid.Loading && !proved.Contains(used.Deduction)
+                && ((used.Deduction.Places | used.Deduction.Removes) & written).IsEmpty)
             .Select(used => With(left, new(null, null, used.Deduction, default)));
         return new([.. entries, .. said], [.. left]);
     }
@@ -74,9 +77,16 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
             yield return (step.Places, step.Removes);
         if (done.Deduction is { } deduction)
             yield return (deduction.Places, deduction.Removes);
-        if (done.Entry?.Entry is DigitPlaced placed)
-            yield return (CandidateSet.Of(new Candidate(placed.Cell, placed.Digit)), CandidateSet.Empty);
+        yield return Written(done);
     }
+
+    // What can be read off the entry itself.
+    private static (CandidateSet Places, CandidateSet Removes) Written(DoneStep done) => done.Entry?.Entry switch
+    {
+        DigitPlaced placed => (CandidateSet.Of(new Candidate(placed.Cell, placed.Digit)), CandidateSet.Empty),
+        StrikeChanged { IsStruck: true } struck => (CandidateSet.Empty, CandidateSet.Of(struck.Cells, struck.Digit)),
+        _ => default,
+    };
 
     private static ImmutableArray<Deduction> StepsOf(Attribution? proof) => proof is Attribution.Proved { Steps: var steps } ? [.. steps] : [];
 }

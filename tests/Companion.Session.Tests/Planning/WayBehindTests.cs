@@ -18,7 +18,7 @@ public sealed class WayBehindTests
 
         var done = Behind().Done;
 
-        Assert.Equal(["6 in r2c2", "strike 8 in r1c8", "block mark 4 in r1c1 and r1c2"], done.Select(each => each.Entry!.Label));
+        Assert.Equal(["6 in r2c2", "strike 8 in r1c8", "block mark 4 in block 1"], done.Select(each => each.Entry!.Label));
         Assert.Equal(PlayedSession.Start.AddSeconds(1), done[0].Entry!.Entry.At);
         Assert.All(done, each => Assert.NotNull(each.Proof));
     }
@@ -32,7 +32,7 @@ public sealed class WayBehindTests
     }
 
     [Fact]
-    public void What_was_said_and_no_entry_rests_on_is_done_too()
+    public void What_was_said_and_no_entry_carries_out_is_done_too()
     {
         _session.Do(new MarkUsed(_session.Scan().Named(_session.State, Pointing8)!));
         Assert.Equal(Pointing8, Assert.Single(Behind().Done).Deduction!.ToString());
