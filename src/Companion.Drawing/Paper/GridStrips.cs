@@ -10,8 +10,8 @@ internal sealed class GridStrips(FigureGrid grid, Lettering letters, SKRect body
     private const float RowGap = 12;
     private const float WordsGap = 2;
 
-    // Smaller than this, marks cannot be read: a cell of 4.6 mm. Words that are longer take another page instead.
-    private const float LeastSide = 126;
+    // Smaller than this, marks cannot be read: a cell of 4.1 mm. Words that are longer take another page instead.
+    private const float LeastSide = 112;
 
     private float ColumnWidth => (body.Width - (grid.Columns - 1) * Measures.FigureGap) / grid.Columns;
 
@@ -56,7 +56,7 @@ internal sealed class GridStrips(FigureGrid grid, Lettering letters, SKRect body
     private float LeftOf(int column) => body.Left + column * (ColumnWidth + Measures.FigureGap);
 
     private List<Strip> Words(Tile tile, int column) =>
-        TextStrips.Of(letters, tile.Words, new(LeftOf(column), ColumnWidth) { Size = Measures.Small });
+        TextStrips.Of(letters, tile.Words, new(LeftOf(column), ColumnWidth) { Size = Measures.Caption });
 
     private static float HeightOf(List<Strip> words) => words.Count == 0 ? 0 : WordsGap + words.Sum(line => line.Height);
 }

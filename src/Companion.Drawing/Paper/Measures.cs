@@ -14,6 +14,9 @@ internal static class Measures
     /// <summary>The size of words that say less, and of the foot.</summary>
     internal const float Small = 8;
 
+    /// <summary>The size of the words below a board in a grid.</summary>
+    internal const float Caption = 7.6f;
+
     internal const float HeadingText = 11.5f;
 
     internal const float TitleText = 17;

@@ -4,6 +4,9 @@ namespace Companion.Drawing.Paper;
 /// <param name="height">How much a page holds.</param>
 internal sealed class PageFlow(float height)
 {
+    // What is made to fill a page exactly comes out a little higher or lower.
+    private const float Slack = 0.05f;
+
     private readonly List<List<(Strip Strip, float Top)>> _pages = [[]];
     private readonly List<Strip> _together = [];
     private float _filled;
@@ -41,12 +44,12 @@ internal sealed class PageFlow(float height)
 
     private void Place()
     {
-        if (_filled > 0 && _filled + HeightOf(_together, isFirst: false) > height)
+        if (_filled > 0 && _filled + HeightOf(_together, isFirst: false) > height + Slack)
             Turn();
         foreach (var strip in _together)
         {
             // What belongs together may still be more than a page.
-            if (_filled > 0 && _filled + strip.Gap + strip.Height > height)
+            if (_filled > 0 && _filled + strip.Gap + strip.Height > height + Slack)
                 Turn();
             var top = _filled + (_filled > 0 ? strip.Gap : 0);
             _pages[^1].Add((strip, top));

@@ -65,6 +65,5 @@ internal static class Pruning
 
     /// <summary>Whether a step is proved on a board.</summary>
     internal static bool IsProved(Board board, Deduction step) =>
-        board.Candidates.ContainsAll(step.Places)
-        && (step.AssumesOneSolution ? UniquenessChecker.Check(board, step) : ProofChecker.Check(board, step)).Holds;
+        board.Candidates.ContainsAll(step.Places) && ProofChecker.Holds(board, step);
 }

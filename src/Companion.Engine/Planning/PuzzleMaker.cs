@@ -20,12 +20,13 @@ public static class PuzzleMaker
     /// <param name="seed">Any number.</param>
     /// <param name="cores">How many cores to use, 1 or more.</param>
     /// <param name="progress">Told how many puzzles were tried so far; null where nobody wants to know.</param>
+    /// <param name="most">How many puzzles to try at most; without end by default.</param>
     /// <param name="cancel">Stops it.</param>
-    /// <returns>Puzzles without end: take as many as are wanted.</returns>
+    /// <returns>Puzzles, without end unless <paramref name="most"/> is given: take as many as are wanted.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cores"/> is less than 1.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public static IEnumerable<MadePuzzle> Make(
-        Order order, ulong seed, int cores, IProgress<long>? progress = null, CancellationToken cancel = default)
+        Order order, ulong seed, int cores, IProgress<long>? progress = null, long most = long.MaxValue, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentOutOfRangeException.ThrowIfLessThan(cores, 1);
@@ -35,9 +36,9 @@ public static class PuzzleMaker
         {
             var dice = new Dice(seed);
             var tried = 0L;
-            while (true)
+            while (tried < most)
             {
-                var seeds = Enumerable.Range(0, TriesEach * cores).Select(_ => dice.Next()).ToArray();
+                var seeds = Enumerable.Range(0, (int)Math.Min(TriesEach * cores, most - tried)).Select(_ => dice.Next()).ToArray();
                 var made = new MadePuzzle?[seeds.Length];
                 Parallel.For(
                     0,

@@ -48,17 +48,20 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
         board => Rounds.FirstOrDefault(round => round.Rung.Rule.Id != rule && round.Board.Filled == board.Filled && round.Board.Candidates == board.Candidates),
         cancel);
 
+    /// <summary>The rounds from a board on, each looked for when it is asked for.</summary>
+    internal static IEnumerable<Round> RoundsFrom(Board start, Ladder ladder, CancellationToken cancel) =>
+        RoundsFrom(start, ladder, _ => null, cancel);
+
     private static Route From(Board start, Ladder ladder, Func<Board, Round?> known, CancellationToken cancel)
     {
-        var rounds = ImmutableArray.CreateBuilder<Round>();
-        var board = start;
-        while ((known(board) ?? Next(board, ladder, cancel)) is { } round)
-        {
-            rounds.Add(round);
-            board = board.Apply(round.Open);
-        }
+        ImmutableArray<Round> rounds = [.. RoundsFrom(start, ladder, known, cancel)];
+        return new(ladder, rounds, rounds is [.., var last] ? last.Board.Apply(last.Open) : start);
+    }
 
-        return new(ladder, rounds.ToImmutable(), board);
+    private static IEnumerable<Round> RoundsFrom(Board start, Ladder ladder, Func<Board, Round?> known, CancellationToken cancel)
+    {
+        for (var board = start; (known(board) ?? Next(board, ladder, cancel)) is { } round; board = board.Apply(round.Open))
+            yield return round;
     }
 
     private static Round? Next(Board board, Ladder ladder, CancellationToken cancel)

@@ -74,16 +74,13 @@ internal sealed class AttributionReplay(
         foreach (var step in steps)
         {
             cancel.ThrowIfCancellationRequested();
-            if (!Holds(board, step))
+            if (!ProofChecker.Holds(board, step))
                 return false;
             board = board.Apply(step);
         }
 
         return target.IsReachedOn(board);
     }
-
-    private static bool Holds(Board board, Deduction step) =>
-        (step.AssumesOneSolution ? UniquenessChecker.Check(board, step) : ProofChecker.Check(board, step)).Holds;
 
     // The same pattern where it is open, else the first of the easiest rule that gives what is needed, else the step as it was found.
     private Deduction? Find(Board board, AttributionTarget use, Deduction step)
@@ -98,7 +95,7 @@ internal sealed class AttributionReplay(
                 return fitting.Find(deduction => deduction.PatternCells == step.PatternCells) ?? fitting[0];
         }
 
-        return Holds(board, step) && Gives(board, step, use) ? step : null;
+        return ProofChecker.Holds(board, step) && Gives(board, step, use) ? step : null;
     }
 
     private Deduction? Easiest(Board board)

@@ -25,6 +25,12 @@ public static class ProofChecker
         return FaultOf(board, deduction) ?? Search(new NamedWorld(board, deduction), deduction);
     }
 
+    /// <summary>Whether a deduction is proved, by <see cref="UniquenessChecker"/> where it assumes one solution.</summary>
+    /// <param name="board">The board on which it was found; its puzzle has one solution.</param>
+    /// <param name="deduction">The deduction.</param>
+    internal static bool Holds(Board board, Deduction deduction) =>
+        (deduction.AssumesOneSolution ? UniquenessChecker.Check(board, deduction) : Check(board, deduction)).Holds;
+
     // What is wrong with it before any search: the board is not as the deduction says.
     internal static ProofVerdict? FaultOf(Board board, Deduction deduction)
     {

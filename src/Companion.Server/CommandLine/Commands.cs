@@ -15,6 +15,7 @@ internal static class Commands
         root.Add(VetCommand.Make());
         root.Add(RouteCommand.Make());
         root.Add(MakeCommand.Make());
+        root.Add(SheetCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(ThumbnailCommand.Make());
         root.Add(KeysCommand.Make());

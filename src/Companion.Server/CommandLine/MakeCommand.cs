@@ -74,7 +74,7 @@ internal static class MakeCommand
             streams, "Making puzzles", () => string.Create(CultureInfo.InvariantCulture, $"{tried.Value:N0} tried, {made} as wanted"));
         try
         {
-            foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, tried, cancel).Take(count))
+            foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, tried, cancel: cancel).Take(count))
             {
                 made++;
                 streams.Output.WriteLine(write(puzzle));

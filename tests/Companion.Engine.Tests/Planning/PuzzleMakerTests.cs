@@ -68,7 +68,7 @@ public sealed class PuzzleMakerTests
         var never = new Order(Ladder, new() { Symmetry = null }, [new("full-house"), new("xyz-wing")]);
 
         Assert.ThrowsAny<OperationCanceledException>(() =>
-            PuzzleMaker.Make(never, 1, 1, new Telling(tried => Stop(tried)), cancel.Token).Take(1_000).Count());
+            PuzzleMaker.Make(never, 1, 1, new Telling(tried => Stop(tried)), cancel: cancel.Token).Take(1_000).Count());
         Assert.Equal([64, 128, 192], told);
 
         void Stop(long tried)
@@ -77,6 +77,16 @@ public sealed class PuzzleMakerTests
             if (told.Count == 3)
                 cancel.Cancel();
         }
+    }
+
+    [Fact]
+    public void It_tries_no_more_than_it_is_told_on_however_many_cores()
+    {
+        var never = new Order(Ladder, new() { Symmetry = null }, [new("full-house"), new("xyz-wing")]);
+        var told = new List<long>();
+
+        Assert.Empty(PuzzleMaker.Make(never, 1, 2, new Telling(told.Add), most: 150, cancel: Stop));
+        Assert.Equal([128, 150], told);
     }
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;

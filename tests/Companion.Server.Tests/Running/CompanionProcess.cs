@@ -50,6 +50,20 @@ internal sealed class CompanionProcess : IAsyncDisposable
     public static Task<(int ExitCode, string Output, string Error)> RunInside(string[] inside, params string[] words) =>
         RunAll(null, [.. inside, Program, .. words]);
 
+    /// <summary>Runs the program until it says something on the error stream, then sends it a signal, and waits for its end.</summary>
+    /// <param name="signal">The signal, as <c>kill</c> takes it.</param>
+    /// <param name="words">The command line.</param>
+    /// <returns>Its exit code, and all that it said on the error stream.</returns>
+    public static async Task<(int ExitCode, string Said)> Interrupt(string signal, params string[] words)
+    {
+        using var process = Begin([Program, .. words]);
+        var first = await process.StandardError.ReadLineAsync(TestContext.Current.CancellationToken).AsTask().WaitAsync(Patience);
+        await Shell.Run($"kill {signal} {process.Id}");
+        var rest = await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
+        return (process.ExitCode, $"{first}\n{rest}");
+    }
+
     /// <summary>Ends the process at once, as a crash or a power switch would (SIGKILL on Unix).</summary>
     public async Task Kill()
     {

@@ -1,0 +1,83 @@
+using System.CommandLine;
+using System.Text;
+using System.Text.Json;
+using Companion.Drawing.Paper;
+using Companion.Server.Data;
+using Companion.Server.Planning;
+using Companion.Server.Settings;
+using Companion.Server.Wire;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion sheet</c>: positions to practise a rule on.</summary>
+internal static class SheetCommand
+{
+    private const int UsualCount = 6;
+    private const int MostPositions = 60;
+    private const ulong UsualSeed = 1;
+
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var rule = new Option<string>("--rule") { Description = "The rule to practise.", HelpName = "rule", Required = true };
+        var count = PlainOption.Number("--count", "How many positions; 6 by default, six go on a page.", 1, MostPositions);
+        var from = new Option<string?>("--from") { Description = $"A file of puzzles, or of positions of them. {PuzzleFile.Layout}", HelpName = "file" };
+        var seed = new Option<ulong?>("--seed") { Description = "For positions of puzzles of our own: another number gives others; 1 by default." };
+        var without = new Option<bool>("--without-marks")
+        {
+            Description = "Write no candidates; only positions are taken on which nothing has to be known beyond the digits.",
+        };
+        var html = new Option<string?>("--html") { Description = "Write a page of HTML to print instead of text.", HelpName = "file" };
+        var json = new Option<bool>("--json")
+        {
+            Description = "One JSON object instead of text: rule, name and positions, each with grid (81 characters), gone (candidates that "
+                + "earlier steps took out), source, places, removes, others (how many more of the rule are open), short and text.",
+        };
+        var (paper, options) = (new PaperOptions(), new LadderOptions());
+        var command = new Command(
+            "sheet",
+            "Makes a sheet to practise a rule on: positions where the rule is open and nothing easier is, and after them the answers with "
+            + "why they hold. Each is from another puzzle, as long as there are enough.")
+        {
+            rule, count, from, seed, without,
+        };
+        paper.AddTo(command);
+        command.Add(html);
+        command.Add(json);
+        options.AddTo(command);
+        command.SetAction((asked, cancel) =>
+        {
+            var whole = options.Whole(asked);
+            var ladder = options.Cut(asked, whole);
+            var wanted = FeatureOption.Read([asked.GetRequiredValue(rule)], ladder)[0];
+            var pdfFile = asked.GetValue(paper.Pdf) is { } pdfPath ? OutputFile.At(pdfPath, paper.Pdf.Name) : null;
+            var htmlFile = asked.GetValue(html) is { } htmlPath ? OutputFile.At(htmlPath, html.Name) : null;
+            var (number, withMarks) = (asked.GetValue(count) ?? UsualCount, !asked.GetValue(without));
+            var streams = asked.InvocationConfiguration;
+
+            var search = new PositionSearch(ladder, wanted, number, withMarks, streams);
+            var (positions, areAllGood) = asked.GetValue(from) is { } file
+                ? search.InFile(file, cancel)
+                : (search.InPuzzlesOfOurOwn(asked.GetValue(seed) ?? UsualSeed, cancel), true);
+            var wording = ShippedFiles.Wording(whole);
+            var sheet = new PracticeSheet(wanted, positions, withMarks, wording);
+            var document = paper.Document(asked, sheet.Title, sheet.Blocks);
+            Write(pdfFile, () => PaperPdf.Write(document));
+            Write(htmlFile, () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)));
+            if (asked.GetValue(json))
+                streams.Output.WriteLine(JsonSerializer.Serialize(SheetResult.Of(wanted, positions, sheet, wording), WireJson.Options));
+            else if (pdfFile is null && htmlFile is null)
+                SheetResult.Of(wanted, positions, sheet, wording).Write(streams.Output);
+            return Task.FromResult(areAllGood ? ExitCode.Fine : ExitCode.BadPuzzle);
+
+            void Write(OutputFile? file, Func<byte[]> content)
+            {
+                if (file is null)
+                    return;
+                file.Write(content(), cancel);
+                streams.Output.WriteLine($"Written to {file}.");
+            }
+        });
+        return command;
+    }
+}
