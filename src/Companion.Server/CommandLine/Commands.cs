@@ -11,6 +11,7 @@ internal static class Commands
         var root = ServeCommand.Make();
         root.Add(ScanCommand.Make());
         root.Add(WhyCommand.Make());
+        root.Add(ReadCommand.Make());
         root.Add(CheckCommand.Make());
         root.Add(VetCommand.Make());
         root.Add(RouteCommand.Make());

@@ -3,9 +3,12 @@ namespace Companion.Server.CommandLine;
 /// <summary>Puzzles as they lie in a file or come through a pipe.</summary>
 internal static class PuzzleFile
 {
+    // Of a grid that is written as rows: how many there are, and how long each is.
+    private const int Rows = 9;
+
     /// <summary>Says what a command takes that reads a file of puzzles.</summary>
     public const string Layout =
-        "A puzzle a line, 81 characters, what follows a tab is left out; empty lines and lines that begin with # are skipped. "
+        "A puzzle a line, 81 characters, or nine lines of nine; what follows a tab is left out, empty lines and lines that begin with # are skipped. "
         + "A hyphen reads what is piped in.";
 
     /// <summary>Opens a file.</summary>
@@ -25,9 +28,33 @@ internal static class PuzzleFile
         }
     }
 
-    /// <summary>The puzzles, a line each, with the number of the line from 1 on; read as they are asked for.</summary>
+    /// <summary>The puzzles with the number of their line from 1 on, or of their first one; read as they are asked for.</summary>
     /// <param name="reader">The open file.</param>
     public static IEnumerable<(int Line, string Text)> Lines(TextReader reader)
+    {
+        var rows = new List<(int Line, string Text)>();
+        foreach (var line in Texts(reader))
+        {
+            if (line.Text.Length == Rows)
+                rows.Add(line);
+            if (line.Text.Length == Rows && rows.Count < Rows)
+                continue;
+            if (rows.Count == Rows)
+                yield return (rows[0].Line, string.Concat(rows.Select(row => row.Text)));
+            else
+                foreach (var row in rows)
+                    yield return row;
+            rows.Clear();
+            if (line.Text.Length != Rows)
+                yield return line;
+        }
+
+        // Fewer than nine are no grid: each is named as such.
+        foreach (var row in rows)
+            yield return row;
+    }
+
+    private static IEnumerable<(int Line, string Text)> Texts(TextReader reader)
     {
         var number = 0;
         while (reader.ReadLine() is { } line)
