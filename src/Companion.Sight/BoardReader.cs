@@ -32,7 +32,7 @@ public static class BoardReader
         return Reading(sketches);
     }
 
-    private static BoardReading Reading(CellSketch[] sketches)
+    internal static BoardReading Reading(CellSketch[] sketches)
     {
         var sure = sketches.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
         var verdict = new CellVerdict(sure);

@@ -33,7 +33,8 @@ internal sealed class CellVerdict
         _smallContrast = Contrast(sure.Where(sign => sign.Height < _bigFrom));
     }
 
-    private float Weakest => Math.Min(_bigContrast > 0 ? _bigContrast : float.MaxValue, _smallContrast > 0 ? _smallContrast : float.MaxValue);
+    // Where there is nothing to compare with, everything counts.
+    private float Weakest => _bigContrast == 0 || _smallContrast == 0 ? Math.Max(_bigContrast, _smallContrast) : Math.Min(_bigContrast, _smallContrast);
 
     private static float Contrast(IEnumerable<Sign> signs)
     {

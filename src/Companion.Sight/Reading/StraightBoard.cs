@@ -25,6 +25,14 @@ internal sealed record StraightBoard(Frame Frame, CellBox[] Boxes)
             (frame, fit) = (square.Frame, LineFit.Of(square.Frame, even, even));
         }
 
+        return Of(frame, fit);
+    }
+
+    /// <summary>The cells between lines.</summary>
+    /// <param name="frame">The picture.</param>
+    /// <param name="fit">The lines.</param>
+    public static StraightBoard Of(Frame frame, GridFit fit)
+    {
         var boxes = new CellBox[Engine.Cell.Count];
         for (var index = 0; index < boxes.Length; index++)
         {
