@@ -3,6 +3,7 @@ using BenchmarkDotNet.Running;
 using Companion.Benchmarks;
 using Companion.Benchmarks.KeyToPaint;
 using Companion.Benchmarks.Load;
+using Companion.Benchmarks.Sight;
 
 // dotnet run -c Release --project tests/Companion.Benchmarks -- medians            one solution? in half a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- scans              the scan after an entry, whole and rule by rule, in a minute
@@ -14,6 +15,7 @@ using Companion.Benchmarks.Load;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- before-the-show    vetting, run sheets, forecasts, making, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- rarity             how often each talking point is true, in a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- sight              boards read from pictures of many styles, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
 if (args is ["crowd", ..])
 {
@@ -40,6 +42,8 @@ else if (args is ["rarity"])
     Rarities.Print(Console.Out);
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
+else if (args is ["sight", ..])
+    await SightTable.PrintAsync(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 400);
 else if (args is ["load", ..])
     await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..] : ["0", "500", "1000", "2000", "4000", "2000/1", "2000/2", "2000/3"]);
 else

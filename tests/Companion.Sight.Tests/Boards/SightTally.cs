@@ -73,7 +73,7 @@ internal sealed class SightTally
     {
         string Percent(int wrong, int all) => (100 - 100.0 * wrong / Math.Max(1, all)).ToString("0.00", CultureInfo.InvariantCulture) + " %";
         output.WriteLine($"| {name} | {Boards} | {Lost} | {Percent(Boards - Right, Boards)} | {Digits:N0} | {Percent(WrongDigits, Digits)} | {Marks:N0} | {Percent(WrongMarks, Marks)} "
-            + $"| {WrongStrikes} | {Percent(Held, 81 * Boards)[..^2]} | {Silent} | {Percent(WronglyTold + LeftOpen, Told)} | {WronglyTold} |");
+            + $"| {WrongStrikes} | {(100f * Held / (81 * Math.Max(1, Boards))).ToString("0.00", CultureInfo.InvariantCulture)} | {Silent} | {Percent(WronglyTold + LeftOpen, Told)} | {WronglyTold} |");
     }
 
     public static void PrintConfusion(TextWriter output, int[,] readAs)
