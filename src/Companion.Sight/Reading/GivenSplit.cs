@@ -36,7 +36,7 @@ internal static class GivenSplit
                 near.Add(digit);
         }
 
-        var givens = groups.Where(group => group.Count >= FewestGivens).MaxBy(group => Strength(group));
+        var givens = Givens(groups.FindAll(group => group.Count >= FewestGivens));
         if (groups.Count < 2 || givens is null)
             return null;
         // A third colour is something else: a selection, a slip. Only what the larger other group has is an entered digit's.
@@ -44,6 +44,20 @@ internal static class GivenSplit
         if (Mean(givens).Distance(Mean(entered)) < OtherColour)
             return null;
         return digits.ToDictionary(digit => digit, digit => givens.Contains(digit) ? true : entered.Contains(digit) ? false : (bool?)null);
+    }
+
+    // Givens are printed more boldly than what is entered, or else more strongly and in less of a colour; what does not show is left open.
+    private static List<Sign>? Givens(List<List<Sign>> groups)
+    {
+        const float ClearlyBolder = 1.15f;
+        const float ClearlyStronger = 50;
+        if (groups.Count < 2)
+            return groups.FirstOrDefault();
+        var (first, second) = (groups.MaxBy(group => group.Average(StrokeWidth))!, groups.MinBy(group => group.Average(StrokeWidth))!);
+        if (first.Average(StrokeWidth) >= ClearlyBolder * second.Average(StrokeWidth))
+            return first;
+        (first, second) = (groups.MaxBy(Strength)!, groups.MinBy(Strength)!);
+        return Strength(first) - Strength(second) >= ClearlyStronger ? first : null;
     }
 
     private static Rgb Mean(List<Sign> group)
@@ -54,7 +68,6 @@ internal static class GivenSplit
         return sum * (1f / group.Count);
     }
 
-    // Givens are printed more strongly than what is entered, and in less of a colour.
     private static float Strength(List<Sign> group)
     {
         var colour = Mean(group);

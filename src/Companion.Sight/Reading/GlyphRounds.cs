@@ -66,9 +66,9 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         var rests =
             (from mark in marks
              from rest in Strike.Rests(mark.Blob, mark.Ink)
-             select (Mark: mark, Kept: new Sign(mark.Blob, mark.Ink, rest.Remainder), rest.IsClear)).ToList();
+             select (Mark: mark, Kept: new Sign(mark.Blob, mark.Ink, rest.Remainder), rest.IsClear, rest.IsFree)).ToList();
         Read(rests.ConvertAll(rest => rest.Kept));
-        foreach (var (mark, rest, isClear) in rests)
+        foreach (var (mark, rest, isClear, isFree) in rests)
         {
             var isDigit = rest.Reading.Digit is { } digit && rest.Reading.Certainty >= StillDigit && (digit == mark.Reading.Digit || !mark.IsSure);
             // A 4 has straight strokes with free ends of its own.
@@ -77,6 +77,9 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
                 continue;
             mark.IsStruck = true;
             mark.Reading = Together(mark.Reading, rest.Reading);
+            // A line that ends with the digit may be a blurred stroke of it: somebody has to look.
+            if (!isFree)
+                mark.Reading = mark.Reading with { Certainty = mark.Reading.Certainty * Struck };
         }
     }
 

@@ -25,10 +25,10 @@ internal static class Strike
     /// <param name="blob">The glyph.</param>
     /// <param name="ink">Its cell.</param>
     /// <returns>
-    /// For each line that might be one, the rest, and whether its ends stand so free that it is one for certain. The gap of the line is
-    /// closed where ink goes on at both sides of it.
+    /// For each line that might be one, the rest, whether its ends stand so free that it is one for certain, and whether they stand free at
+    /// all. The gap of the line is closed where ink goes on at both sides of it.
     /// </returns>
-    public static IEnumerable<(InkPlane Remainder, bool IsClear)> Rests(Blob blob, CellInk ink)
+    public static IEnumerable<(InkPlane Remainder, bool IsClear, bool IsFree)> Rests(Blob blob, CellInk ink)
     {
         var plane = InkPatch.Of(blob, ink);
         foreach (var line in Lines(plane))
@@ -53,7 +53,7 @@ internal static class Strike
         yield return (first.X, first.Y, last.X, last.Y);
     }
 
-    private static (InkPlane Remainder, bool IsClear)? Rest(InkPlane plane, (float X1, float Y1, float X2, float Y2) line)
+    private static (InkPlane Remainder, bool IsClear, bool IsFree)? Rest(InkPlane plane, (float X1, float Y1, float X2, float Y2) line)
     {
         var (dx, dy) = (line.X2 - line.X1, line.Y2 - line.Y1);
         var length = MathF.Sqrt(dx * dx + dy * dy);
@@ -74,12 +74,13 @@ internal static class Strike
         var free = Math.Min(first?.Length ?? 0, second?.Length ?? 0);
         // A line as long as the digit is wide has no free ends; but no stroke of a digit goes level through the middle from edge to edge.
         var spans = isLevel && length >= Spanning * (plane.Width - 2 * InkPatch.Room - 1);
-        if (free < Math.Max(2, Free * plane.Height) && !spans)
+        var isFree = free >= Math.Max(2, Free * plane.Height);
+        if (!isFree && !spans)
             return null;
         var width = Math.Min(first?.Width ?? int.MaxValue, second?.Width ?? int.MaxValue);
         width = width == int.MaxValue ? Math.Max(1, (int)(Thickest / 2 * plane.Height)) : width;
         var isClear = free >= Math.Max(3, ClearlyFree * plane.Height);
-        return Remove(plane, line, dx, dy, width / 2f + 0.6f) is { } kept ? (kept, isClear) : null;
+        return Remove(plane, line, dx, dy, width / 2f + 0.6f) is { } kept ? (kept, isClear, isFree) : null;
     }
 
     // From one end on, as long as there is nothing but the line; and how thick it is there.
