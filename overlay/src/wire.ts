@@ -3,6 +3,7 @@
 import type { Picture } from './wirePicture.ts';
 import type { FeaturedRule } from './wirePlan.ts';
 import type { EntryProof } from './wireProofs.ts';
+import type { Recording } from './wireShows.ts';
 
 /** `r4c7` */
 export type CellName = string;
@@ -132,6 +133,11 @@ export interface DeskView {
   featured: FeaturedRule[];
   /** Null where there is no chat. */
   chat: ChatStatus | null;
+  /** Empty where the presenter gave none. */
+  showTitle: string;
+  /** The show was ended: the next puzzle begins another one. */
+  isOver: boolean;
+  recording: Recording;
   /** The state that open deductions must be of, or of a later one, to belong to this board. */
   scanOf: number;
 }

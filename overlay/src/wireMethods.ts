@@ -19,6 +19,7 @@ import type { ForecastView } from './wireForecast.ts';
 import type { LadderView } from './wireLadder.ts';
 import type { FeaturedRule, RunSheetView, VettedView } from './wirePlan.ts';
 import type { WhyView } from './wireProofs.ts';
+import type { ChapterMark, ChaptersView, SavedFile, ShowsView } from './wireShows.ts';
 
 /** What the server calls on a page. A whole view each time: a lost one is healed by the next. */
 export interface DeskPushes {
@@ -34,6 +35,12 @@ export interface DeskPushes {
   RunSheet: (view: RunSheetView) => void;
   Why: (view: WhyView) => void;
   Vetted: (view: VettedView) => void;
+  Shows: (view: ShowsView) => void;
+  Chapters: (view: ChaptersView) => void;
+  /** To be saved or copied. */
+  Save: (file: SavedFile) => void;
+  /** Why what was asked about shows could not be done, in one plain sentence. */
+  ShowsRefused: (sentence: string) => void;
 }
 
 export interface OverlayPushes {
@@ -86,6 +93,21 @@ export interface DeskMethods {
   /** The link is pushed to the page that asks. */
   AudienceLink: () => Reply;
   EndShow: () => Reply;
+  BeginShow: (title: string) => Reply;
+  /** Goes on with a kept show, as another show. */
+  ReopenShow: (show: number) => Reply;
+  StartRecording: () => Reply;
+  PauseRecording: () => Reply;
+  ResumeRecording: () => Reply;
+  StopRecording: () => Reply;
+  /** This and what follows is pushed when it is there. */
+  Shows: () => Reply;
+  Chapters: (show: number) => Reply;
+  /** Null for those that the log tells. */
+  SaveChapters: (show: number, chapters: readonly ChapterMark[] | null) => Reply;
+  SetOffset: (show: number, seconds: number) => Reply;
+  WriteChapters: (show: number, form: string, rate: string) => Reply;
+  ExportShow: (show: number) => Reply;
   StopLadder: (rule: string | null) => Reply;
   SwitchFamily: (family: string, isOn: boolean) => Reply;
   /** The answer is pushed when it is there. */

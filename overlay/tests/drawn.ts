@@ -50,6 +50,9 @@ export function deskView(said: Partial<DeskView> = {}): DeskView {
     shownFrame: null,
     featured: [],
     chat: null,
+    showTitle: '',
+    isOver: false,
+    recording: { phase: 'none', seconds: 0, since: null },
     scanOf: 1,
     ...said,
   };

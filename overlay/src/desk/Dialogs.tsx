@@ -5,6 +5,7 @@ import { KeysDialog } from './keys/KeysDialog.tsx';
 import { LadderDialog } from './ladder/LadderDialog.tsx';
 import { RunSheetDialog } from './plan/RunSheetDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
+import { ShowsDialog } from './shows/ShowsDialog.tsx';
 import { ViewersDialog } from './viewers/ViewersDialog.tsx';
 import { WhyDialog } from './why/WhyDialog.tsx';
 import './dialogs.css';
@@ -26,6 +27,8 @@ export function Dialogs() {
       return <LadderDialog />;
     case 'runSheet':
       return <RunSheetDialog />;
+    case 'shows':
+      return <ShowsDialog />;
     case 'why':
       return <WhyDialog />;
     case null:

@@ -4,6 +4,8 @@ import { useDesk } from './context.ts';
 import { KeyHint } from './KeyHint.tsx';
 import { RunSheetButton } from './plan/RunSheetButton.tsx';
 import { Sign } from './Sign.tsx';
+import { RecordingPart } from './shows/RecordingPart.tsx';
+import { ShowsButton } from './shows/ShowsButton.tsx';
 
 /** The foot of the desk: the connection, the chat, and why the last thing asked for was not done. */
 export function StatusLine() {
@@ -20,10 +22,12 @@ export function StatusLine() {
           {desk.chat.text}
         </Sign>
       )}
+      {desk && <RecordingPart recording={desk.recording} />}
       {desk && <CreditBar credit={desk.credit} />}
       <p class="said" role="status">
         {refusal.value || model.asking.said.value}
       </p>
+      {desk?.role === 'presenter' && <ShowsButton />}
       {desk && <RunSheetButton />}
       <button type="button" aria-keyshortcuts="?" onClick={() => model.open('keys')}>
         Keys <KeyHint keys="?" />

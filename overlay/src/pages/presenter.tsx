@@ -13,6 +13,7 @@ import type { ForecastView } from '../wireForecast.ts';
 import type { LadderView } from '../wireLadder.ts';
 import type { RunSheetView, VettedView } from '../wirePlan.ts';
 import type { WhyView } from '../wireProofs.ts';
+import type { ChaptersView, SavedFile, ShowsView } from '../wireShows.ts';
 
 /** At most some 40 a second, as a screen of 240 would drag a frame faster than the server listens to one page. */
 const nextPicture = (run: () => void) => setTimeout(() => requestAnimationFrame(run), 16);
@@ -34,6 +35,10 @@ hub.on('AudienceLink', (link: string) => model.viewers.takeLink(link));
 views.on<LadderView>('Ladder', (view) => model.ladder.take(view));
 views.on<RunSheetView>('RunSheet', (view) => model.plan.take(view));
 hub.on('Vetted', (view: VettedView) => model.vet.take(view));
+hub.on('Shows', (view: ShowsView) => model.shows.take(view));
+hub.on('Chapters', (view: ChaptersView) => model.shows.takeChapters(view));
+hub.on('Save', (file: SavedFile) => void model.shows.takeFile(file));
+hub.on('ShowsRefused', (sentence: string) => model.shows.refuse(sentence));
 hub.on('Why', (view: WhyView) => model.why.take(view));
 void line.keepOpen({
   opening: () => views.startAnew(),

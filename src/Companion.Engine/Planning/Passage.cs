@@ -19,7 +19,12 @@ public sealed record Passage(int First, int Count, Theme Theme)
 
     /// <summary>The passages of a route: they follow one another and hold each step once.</summary>
     /// <param name="steps">The steps of the route.</param>
-    public static ImmutableArray<Passage> Of(ImmutableArray<PlannedStep> steps)
+    public static ImmutableArray<Passage> Of(ImmutableArray<PlannedStep> steps) =>
+        Of([.. steps.Select(step => new ToldStep(step.Deduction, step.IsFeatured))]);
+
+    /// <summary>The passages of steps that are, or were, told one after the other.</summary>
+    /// <param name="steps">The steps; a single places one digit.</param>
+    public static ImmutableArray<Passage> Of(ImmutableArray<ToldStep> steps)
     {
         var passages = ImmutableArray.CreateBuilder<Passage>();
         for (var first = 0; first < steps.Length;)
@@ -38,9 +43,9 @@ public sealed record Passage(int First, int Count, Theme Theme)
     private static bool IsScattered(Passage passage) =>
         passage.Theme is Theme.Everywhere || (passage.Count < Few && passage.Theme is Theme.InHouse or Theme.OfDigit or Theme.InChute);
 
-    private static bool IsSingle(PlannedStep step) => !step.IsFeatured && Singles.Contains(step.Deduction.Rule);
+    private static bool IsSingle(ToldStep step) => !step.IsFeatured && Singles.Contains(step.Deduction.Rule);
 
-    private static Passage OfRule(ImmutableArray<PlannedStep> steps, int first)
+    private static Passage OfRule(ImmutableArray<ToldStep> steps, int first)
     {
         var rule = steps[first].Deduction.Rule;
         return steps[first].IsFeatured
@@ -49,7 +54,7 @@ public sealed record Passage(int First, int Count, Theme Theme)
     }
 
     // The longest run from here on with something in common; of equals a house, then a digit, then a chute.
-    private static Passage OfSingles(ImmutableArray<PlannedStep> steps, int first)
+    private static Passage OfSingles(ImmutableArray<ToldStep> steps, int first)
     {
         var (cell, digit) = steps[first].Deduction.Places.First();
         return cell.Houses.Select(house => Run(new Theme.InHouse(house), step => house.Cells.Contains(CellOf(step))))
@@ -57,16 +62,16 @@ public sealed record Passage(int First, int Count, Theme Theme)
             .Concat(ChutesOf(cell).Select(chute => Run(new Theme.InChute(chute), step => chute.Cells.Contains(CellOf(step)))))
             .MaxBy(passage => passage.Count)!;
 
-        Passage Run(Theme theme, Predicate<PlannedStep> belongs) =>
+        Passage Run(Theme theme, Predicate<ToldStep> belongs) =>
             new(first, Math.Min(Many, Length(steps, first, step => IsSingle(step) && belongs(step))), theme);
     }
 
     private static IEnumerable<Chute> ChutesOf(Cell cell) =>
         Enumerable.Range(0, Chute.Count).Select(Chute.At).Where(chute => chute.Cells.Contains(cell));
 
-    private static Cell CellOf(PlannedStep single) => single.Deduction.Places.Cells.First;
+    private static Cell CellOf(ToldStep single) => single.Deduction.Places.Cells.First;
 
-    private static int Length(ImmutableArray<PlannedStep> steps, int first, Predicate<PlannedStep> belongs)
+    private static int Length(ImmutableArray<ToldStep> steps, int first, Predicate<ToldStep> belongs)
     {
         var end = first;
         while (end < steps.Length && belongs(steps[end]))

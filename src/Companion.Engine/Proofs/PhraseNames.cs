@@ -25,7 +25,7 @@ internal static class PhraseNames
     private static readonly string[] CandidateSlots = ["digits", "cells"];
 
     /// <summary>The phrases outside the rules.</summary>
-    internal static IReadOnlyDictionary<string, string[]> General { get; } = new Dictionary<string, string[]>([.. Words(), .. AskPhrases.All, .. WhyPhrases.All])
+    internal static IReadOnlyDictionary<string, string[]> General { get; } = new Dictionary<string, string[]>([.. Words(), .. AskPhrases.All, .. WhyPhrases.All, .. ChapterPhrases.All])
     {
         ["cells.one"] = ["row", "column"],
         ["cells.in-row"] = ["row", "columns"],

@@ -28,7 +28,7 @@ internal static class Entrance
             return;
         }
 
-        if (sent.Hub is { } wanted && wanted != HubPaths.Of(admission.Role))
+        if (sent.Hub is { } wanted && !HubPaths.IsOf(admission.Role, wanted))
         {
             await PlainAnswer.Write(context, StatusCodes.Status403Forbidden, Sentences.OtherKey);
             return;

@@ -20,6 +20,14 @@ internal static class HubPaths
     /// <summary>The audience's hub.</summary>
     public const string Audience = "/hubs/audience";
 
+    /// <summary>Behind the path of a role's hub: where its pages replay stored shows. The cookie of the hub is sent there too.</summary>
+    public const string Replay = "/replay";
+
+    /// <summary>Whether a role's key opens a hub: that of the role, or one behind it.</summary>
+    /// <param name="role">Whose key.</param>
+    /// <param name="hub">The path of the hub.</param>
+    public static bool IsOf(AccessRole role, string hub) => hub == Of(role) || hub == Of(role) + Replay;
+
     /// <summary>All of them, in the order of the roles that open them.</summary>
     public static ImmutableArray<string> Each { get; } = [Presenter, Desk, Overlay, Audience];
 

@@ -19,6 +19,9 @@ internal static class Commands
         root.Add(SheetCommand.Make());
         root.Add(StillCommand.Make());
         root.Add(ThumbnailCommand.Make());
+        root.Add(ShowsCommand.Make());
+        root.Add(ReplayCommand.Make());
+        root.Add(ChaptersCommand.Make());
         root.Add(KeysCommand.Make());
         root.Add(AudienceCommand.Make());
         return root;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Companion.Session.Chapters;
 using Companion.Session.Events.Storage;
 using Companion.Session.Shows.Files;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Companion.Server.Log;
+using Companion.Session.Chapters;
 using Companion.Session.Shows.Files;
 using Companion.Session.Views;
 

@@ -27,6 +27,9 @@ namespace Companion.Server.Wire;
 /// <param name="ShownFrame">The scene whose frame is shown.</param>
 /// <param name="Featured">The rules that the puzzle is to show.</param>
 /// <param name="Chat">How the chat is doing, or null where there is none.</param>
+/// <param name="ShowTitle">What the show is called; may be empty.</param>
+/// <param name="IsOver">Whether the show was ended, so that the next puzzle begins another.</param>
+/// <param name="Recording">How the recording is doing.</param>
 /// <param name="ScanOf">The number of the state that open deductions must be of to belong to this board.</param>
 public sealed record DeskWire(
     long Sequence,
@@ -47,6 +50,9 @@ public sealed record DeskWire(
     string? ShownFrame,
     ImmutableArray<FeaturedRule> Featured,
     ChatStatus? Chat,
+    string ShowTitle,
+    bool IsOver,
+    RecordingWire Recording,
     long ScanOf)
 {
     internal static DeskWire Of(Snapshot snapshot, AccessRole role, Voice voice)
@@ -72,6 +78,9 @@ public sealed record DeskWire(
             view.ShownFrame,
             view.Featured,
             snapshot.Chat,
+            state.ShowTitle,
+            state.IsOver,
+            RecordingWire.Of(state.Recording),
             snapshot.ScanOf);
     }
 }

@@ -32,6 +32,12 @@ public sealed class StoredShow
     /// <summary>How long it took from the first event to the last.</summary>
     public TimeSpan Length => Moments[^1].Elapsed;
 
+    /// <summary>How much was recorded, as keyed; where nothing was, how long the show took.</summary>
+    public TimeSpan KeyedLength => Recording.Phase == RecordingPhase.None ? Length : Recording.RecordedUntil(Moments.Max(moment => moment.Happened.At));
+
+    /// <summary>How long the video is, as far as is known: what was keyed, with the offset.</summary>
+    public TimeSpan VideoLength => KeyedLength + Offset is var length && length > TimeSpan.Zero ? length : TimeSpan.Zero;
+
     /// <summary>The state that it led to.</summary>
     public SessionState Last => Moments[^1].State;
 
@@ -57,6 +63,17 @@ public sealed class StoredShow
         }
 
         return new(title ?? TitleOf(all), offset, all, moments.MoveToImmutable(), recording);
+    }
+
+    /// <summary>
+    /// Where in the recording a moment is, as keyed and without the offset: what came in a pause is where it goes on, what came before is at
+    /// its beginning. Where nothing was recorded, the time since the show began.
+    /// </summary>
+    /// <param name="moment">A moment of this show.</param>
+    public TimeSpan KeyedTimeOf(Moment moment)
+    {
+        ArgumentNullException.ThrowIfNull(moment);
+        return Recording.Phase == RecordingPhase.None ? moment.Elapsed : Recording.RecordedUntil(moment.Happened.At);
     }
 
     /// <summary>The moment at a time: the last one that had come by then; the first one before that.</summary>

@@ -32,6 +32,9 @@ internal sealed class DebianPackages
     /// <summary>Poppler's readers of PDF files.</summary>
     public static DebianPackages Poppler { get; } = new("poppler", "poppler-utils");
 
+    /// <summary>FFmpeg, whose <c>ffprobe</c> reads chapters.</summary>
+    public static DebianPackages Ffmpeg { get; } = new("ffmpeg", "ffmpeg");
+
     /// <summary>Runs one of the programs to its end and returns what it printed.</summary>
     /// <exception cref="InvalidOperationException">It failed; the message is what it said.</exception>
     public string Run(string name, IEnumerable<string> arguments)
@@ -58,9 +61,13 @@ internal sealed class DebianPackages
     {
         var program = Programs.Select(folder => Path.Combine(In(folder), name)).First(File.Exists);
         var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
-        // A package whose libraries are all installed brings none.
+        // A package whose libraries are all installed brings none; some keep theirs a folder further down.
         if (Directory.Exists(In(Libraries)))
-            start.Environment["LD_LIBRARY_PATH"] = string.Join(':', Directory.GetDirectories(In(Libraries), "*-linux-gnu"));
+        {
+            start.Environment["LD_LIBRARY_PATH"] = string.Join(
+                ':', Directory.GetDirectories(In(Libraries), "*-linux-gnu").SelectMany(folder => Directory.GetDirectories(folder).Prepend(folder)));
+        }
+
         return start;
     }
 

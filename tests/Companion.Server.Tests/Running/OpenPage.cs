@@ -22,8 +22,9 @@ internal sealed class OpenPage : IAsyncDisposable
     private OpenPage(HubConnection hub)
     {
         _hub = hub;
-        foreach (var name in new[] { "Desk", "Next", "Forecast", "Cues", "Ladder", "Viewers", "Door", "AudienceLink", "Why", "Vetted", "RunSheet", "Overlay", "Stage", "Board" })
+        foreach (var name in new[] { "Desk", "Next", "Forecast", "Cues", "Ladder", "Viewers", "Door", "AudienceLink", "Why", "Vetted", "RunSheet", "Shows", "Chapters", "Save", "Overlay", "Stage", "Board" })
             hub.On<JsonElement>(name, view => Keep(name, view));
+        hub.On<string>("ShowsRefused", sentence => Keep("ShowsRefused", JsonSerializer.SerializeToElement(sentence)));
         hub.Closed += _ =>
         {
             _closed.TrySetResult();

@@ -4,7 +4,9 @@ using Companion.Drawing.Pictures;
 using Companion.Engine.Proofs;
 using Companion.Server.Access;
 using Companion.Server.Chat;
+using Companion.Server.Live.Replay;
 using Companion.Server.Planning;
+using Companion.Server.Shows;
 using Companion.Server.Tests.Running;
 using Companion.Server.Wire;
 using Companion.Session.Asks;
@@ -70,6 +72,15 @@ public sealed class WireShapeTests
         { typeof(AudienceView), "AudienceView" },
         { typeof(DoorView), "DoorView" },
         { typeof(CalledWire), "Called" },
+        { typeof(RecordingWire), "Recording" },
+        { typeof(ShowsWire), "ShowsView" },
+        { typeof(ShowLine), "ShowLine" },
+        { typeof(ChaptersWire), "ChaptersView" },
+        { typeof(ChaptersWire.Mark), "ChapterMark" },
+        { typeof(SavedFile), "SavedFile" },
+        { typeof(OpenedReplay), "OpenedReplay" },
+        { typeof(Timeline), "Timeline" },
+        { typeof(Timeline.Mark), "TimelineMark" },
         { typeof(AudienceBoard), "AudienceBoard" },
         { typeof(AudienceAnswer), "AudienceAnswer" },
     };

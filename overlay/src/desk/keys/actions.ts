@@ -32,6 +32,8 @@ export type SimpleAction =
   | 'runSheet'
   | 'watchFeatured'
   | 'why'
+  | 'shows'
+  | 'recording'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -83,6 +85,8 @@ const letters: Record<string, SimpleAction> = {
   o: 'runSheet',
   e: 'watchFeatured',
   y: 'why',
+  s: 'shows',
+  g: 'recording',
   '/': 'filter',
   '?': 'keys',
 };

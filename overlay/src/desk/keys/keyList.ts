@@ -42,6 +42,8 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: 'H', words: 'Show on this board what viewers call, or hide it' },
   { keys: 'F', words: 'The cells that viewers call stand by, without digits' },
   { keys: 'V', words: 'Viewers: what they may ask, their page, how far behind they are' },
+  { keys: 'G', words: 'The recording starts now, pauses, goes on (presenter)' },
+  { keys: 'S', words: 'Shows: begin another, replay, chapters (presenter)' },
   { keys: '?', words: 'This list' },
 ];
 

@@ -116,6 +116,12 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
     case 'why':
       model.askWhy();
       return;
+    case 'shows':
+      model.openShows();
+      return;
+    case 'recording':
+      if (board.mayEnter.value) model.shows.keyRecording();
+      return;
     case 'keys':
       model.open('keys');
   }

@@ -23,6 +23,11 @@ export class Asking {
     return reply;
   }
 
+  /** Says why something is not asked for at all. */
+  say(sentence: string): void {
+    this.#said.value = sentence;
+  }
+
   /** For what is asked for by the way: nobody wants to read that there was nothing to do. */
   askQuietly<M extends DeskMethod>(method: M, ...args: Parameters<DeskMethods[M]>): Promise<Reply> {
     return this.#calls.call(method, ...args);

@@ -12,11 +12,21 @@ import { NextModel } from './next.ts';
 import { PlanModel } from './plan.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
 import type { Settings } from './settings.ts';
+import { ShowsModel } from './shows.ts';
 import { VetModel } from './vet.ts';
 import { ViewersModel } from './viewers.ts';
 import { WhyModel } from './why.ts';
 
-export type DialogName = 'load' | 'clear' | 'keys' | 'scenes' | 'viewers' | 'ladder' | 'runSheet' | 'why';
+export type DialogName =
+  | 'load'
+  | 'clear'
+  | 'keys'
+  | 'scenes'
+  | 'viewers'
+  | 'ladder'
+  | 'runSheet'
+  | 'why'
+  | 'shows';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -44,6 +54,7 @@ export class DeskModel {
   readonly plan: PlanModel;
   readonly vet: VetModel;
   readonly why: WhyModel;
+  readonly shows: ShowsModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
@@ -66,6 +77,7 @@ export class DeskModel {
     this.plan = new PlanModel(this.asking, this.#desk);
     this.vet = new VetModel(this.asking);
     this.why = new WhyModel(this.asking, this.#desk);
+    this.shows = new ShowsModel(this.asking, this.#desk);
     this.settings = settings;
     this.line = line;
   }
@@ -104,6 +116,13 @@ export class DeskModel {
     if (!this.board.mayEnter.value) return;
     this.why.begin(this.board.selection.value.cursor);
     this.open('why');
+  }
+
+  /** The kept shows; they are for the presenter alone. */
+  openShows(): void {
+    if (!this.board.mayEnter.value) return;
+    this.shows.list();
+    this.open('shows');
   }
 
   close(): void {

@@ -6,6 +6,7 @@ using Companion.Server.Live.Asks;
 using Companion.Server.Live.Audience;
 using Companion.Server.Live.Audience.Door;
 using Companion.Server.Live.Loop;
+using Companion.Server.Shows;
 using Companion.Server.Wire;
 using Companion.Session.Asks.Delays;
 using Companion.Session.Commands;
@@ -26,6 +27,8 @@ namespace Companion.Server.Live.Desk;
 /// <param name="link">Where viewers find it.</param>
 /// <param name="questions">Answers questions about cells.</param>
 /// <param name="vetter">Vets grids.</param>
+/// <param name="shows">The kept shows.</param>
+/// <param name="showDesk">Answers what is asked about them.</param>
 /// <param name="voice">The words.</param>
 /// <param name="ladder">The whole ladder.</param>
 internal sealed partial class DeskHub(
@@ -36,6 +39,8 @@ internal sealed partial class DeskHub(
     AudienceLink link,
     CellQuestions questions,
     Vetter vetter,
+    ShowLibrary shows,
+    ShowDesk showDesk,
     Voice voice,
     Ladder ladder) : Hub<IDeskClient>
 {

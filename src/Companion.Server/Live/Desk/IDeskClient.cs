@@ -49,4 +49,20 @@ public interface IDeskClient
     /// <summary>What vetting the panel's last grid found out. Sent to the presenter's page that asked, and to no other.</summary>
     /// <param name="view">The answer.</param>
     Task Vetted(VettedWire view);
+
+    /// <summary>The kept shows. Sent to the presenter's page that asked, and to no other, as are the three after it.</summary>
+    /// <param name="view">The list.</param>
+    Task Shows(ShowsWire view);
+
+    /// <summary>The chapters of a show.</summary>
+    /// <param name="view">The chapters.</param>
+    Task Chapters(ChaptersWire view);
+
+    /// <summary>A text to save or to copy.</summary>
+    /// <param name="file">The text.</param>
+    Task Save(SavedFile file);
+
+    /// <summary>Why what was asked about shows could not be done.</summary>
+    /// <param name="sentence">One plain sentence with the way out.</param>
+    Task ShowsRefused(string sentence);
 }

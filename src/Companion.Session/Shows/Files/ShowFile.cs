@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Companion.Session.Chapters;
 using Companion.Session.Events.Storage;
 
 namespace Companion.Session.Shows.Files;

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Companion.Session.Chapters;
 using Companion.Session.Events.Storage;
 
 namespace Companion.Session.Shows.Files;

@@ -1,0 +1,40 @@
+import { useDesk } from '../context.ts';
+import { KeyHint } from '../KeyHint.tsx';
+import { RecordingPart } from './RecordingPart.tsx';
+
+const keyWords = { none: 'Recording starts now', running: 'Pause', paused: 'Go on' } as const;
+
+/** The keys of the recording's clock. The companion records nothing: it only notes when the recorder does. */
+export function RecordingKeys() {
+  const model = useDesk();
+  const recording = model.desk.value?.recording;
+  if (!recording) return null;
+  const { phase } = recording;
+  return (
+    <fieldset class="recording-keys">
+      <legend>Recording</legend>
+      <div class="row">
+        {phase === 'stopped' ? (
+          <button type="button" onClick={() => model.shows.startRecording()}>
+            Another recording starts now
+          </button>
+        ) : (
+          <button type="button" class="main" aria-keyshortcuts="G" onClick={() => model.shows.keyRecording()}>
+            {keyWords[phase]} <KeyHint keys="G" />
+          </button>
+        )}
+        {(phase === 'running' || phase === 'paused') && (
+          <button type="button" onClick={() => model.shows.stopRecording()}>
+            Stop
+          </button>
+        )}
+        <RecordingPart recording={recording} />
+      </div>
+      <p class="hint">
+        {phase === 'stopped'
+          ? 'Another one begins at 0:00: chapters are of the last recording of a show.'
+          : 'Press it when your recorder starts, so that chapters fit the video. It can be corrected later.'}
+      </p>
+    </fieldset>
+  );
+}

@@ -1,0 +1,43 @@
+using System.CommandLine;
+using Companion.Server.Data;
+using Companion.Server.Shows;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary>What the commands about shows have in common.</summary>
+internal static class ShowOptions
+{
+    /// <summary>Which show.</summary>
+    public static Argument<string> Show() => new("show")
+    {
+        Description = "The show: its number as 'companion shows' lists it, 'latest', or a show file.",
+    };
+
+    /// <summary>Where to write.</summary>
+    /// <param name="description">What for.</param>
+    public static Option<string> Output(string description) => new("--out") { Description = description, HelpName = "file" };
+
+    /// <summary>Opens a show; what is missing of it is said on the error stream.</summary>
+    public static OpenedShow Open(DataFolder folder, string name, TextWriter error)
+    {
+        var opened = new ShowLibrary(folder).Open(name);
+        if (opened.Warning is { } warning)
+            error.WriteLine(warning);
+        return opened;
+    }
+
+    /// <summary>Writes a file whole or not at all, closed to other users.</summary>
+    public static void Write(string file, ReadOnlySpan<byte> content, TextWriter output)
+    {
+        try
+        {
+            OwnerOnly.Replace(file, content);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new PlainException($"The file {file} cannot be written: name another one with --out.", fault);
+        }
+
+        output.WriteLine($"Written to {file}.");
+    }
+}

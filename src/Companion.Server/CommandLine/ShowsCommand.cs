@@ -1,0 +1,98 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using Companion.Server.Data;
+using Companion.Server.Planning;
+using Companion.Server.Settings;
+using Companion.Server.Shows;
+using Companion.Server.Wire;
+using Companion.Session.Views;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion shows</c>: lists, exports and imports shows.</summary>
+internal static class ShowsCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var (json, data) = (new Option<bool>("--json") { Description = "A JSON array: id, title, puzzles, began, seconds, events, entries, hash, isLive, isImported." }, SharedOptions.Data());
+        var command = new Command("shows", "Lists the shows that are kept.") { json, data };
+        command.SetAction(asked => List(DataFolder.Open(asked.GetValue(data)), asked.GetValue(json), asked.InvocationConfiguration.Output));
+        command.Add(Export());
+        command.Add(Import());
+        command.Add(Offset());
+        return command;
+    }
+
+    private static int List(DataFolder folder, bool asJson, TextWriter output)
+    {
+        var shows = new ShowLibrary(folder).List();
+        if (asJson)
+        {
+            output.WriteLine(JsonSerializer.Serialize(shows, WireJson.Options));
+            return ExitCode.Fine;
+        }
+
+        foreach (var show in shows)
+        {
+            var title = show.Title.Length > 0 ? show.Title : "untitled";
+            var kind = show.IsLive ? ", goes on now" : show.IsImported ? ", imported" : "";
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}: {show.Puzzles.Length} puzzles, {show.Entries} entries{kind}  {show.Hash[..12]}"));
+        }
+
+        return ExitCode.Fine;
+    }
+
+    private static Command Export()
+    {
+        var (show, data) = (ShowOptions.Show(), SharedOptions.Data());
+        var output = ShowOptions.Output("The file to write, closed to other users.");
+        output.Required = true;
+        var command = new Command(
+            "export",
+            "Writes a show as one JSON file: every entry and mistake, what stood by or was on air, call-outs, notes, proofs, times and edited chapters. It holds nothing of viewers.")
+        {
+            show, output, data,
+        };
+        command.SetAction(asked =>
+        {
+            using var bytes = new MemoryStream();
+            new ShowLibrary(DataFolder.Open(asked.GetValue(data))).Export(asked.GetRequiredValue(show), bytes);
+            ShowOptions.Write(asked.GetRequiredValue(output), bytes.ToArray(), asked.InvocationConfiguration.Output);
+            return ExitCode.Fine;
+        });
+        return command;
+    }
+
+    private static Command Import()
+    {
+        var file = new Argument<string>("file") { Description = "A show file. It is checked wholly before anything is kept." };
+        var data = SharedOptions.Data();
+        var command = new Command("import", "Keeps the show of a file among the others.") { file, data };
+        command.SetAction(asked =>
+        {
+            var folder = DataFolder.Open(asked.GetValue(data));
+            var id = new ShowLibrary(folder).Import(asked.GetRequiredValue(file), new Voice(ShippedFiles.Wording(LadderFile.Read(folder))));
+            asked.InvocationConfiguration.Output.WriteLine($"Kept as show {id}.");
+            return ExitCode.Fine;
+        });
+        return command;
+    }
+
+    private static Command Offset()
+    {
+        var show = new Argument<int>("show") { Description = "The show's number." };
+        var seconds = new Argument<double>("seconds") { Description = "Above zero where the recording had started before its key was pressed. After -- where it is below zero." };
+        var data = SharedOptions.Data();
+        var command = new Command("offset", "Corrects how much later in the recording everything is than it was keyed.") { show, seconds, data };
+        command.SetAction(asked =>
+        {
+            new ShowLibrary(DataFolder.Open(asked.GetValue(data))).SetOffset(asked.GetValue(show), asked.GetValue(seconds));
+            return ExitCode.Fine;
+        });
+        return command;
+    }
+}
