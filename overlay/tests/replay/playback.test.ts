@@ -32,7 +32,8 @@ describe('a replay', () => {
         playback.tick(1 / 16);
         time += speed / 16;
         const passed = moments.filter(({ at }) => at <= time).length - 1;
-        if (playback.index !== passed) throw new Error(`At ${time} it shows ${playback.index}, not ${passed}.`);
+        if (playback.index !== passed)
+          throw new Error(`At ${time} it shows ${playback.index}, not ${passed}.`);
       }
       expect(playback.isAtEnd).toBe(true);
     }

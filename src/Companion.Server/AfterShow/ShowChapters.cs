@@ -21,8 +21,12 @@ internal sealed record ShowChapters(string Title, ImmutableArray<ChapterMark> Ch
     public static ShowChapters Of(OpenedShow opened, Ladder ladder, Wording wording)
     {
         var show = opened.Show;
-        var marks = opened.File.Chapters ?? Outline.Of(show, Topics.Of(show, ladder), topic => ChapterTitle.Of(topic, wording));
-        return new(show.Title, Outline.InVideo(show, marks), show.VideoLength, opened.File.Chapters is not null);
+        var marks = opened.File.Chapters is [_, ..] edited ? edited : Outline.Of(show, Topics.Of(show, ladder), topic => ChapterTitle.Of(topic, wording));
+        var chapters = Outline.InVideo(show, marks);
+
+        // The video goes on after the last thing that happened: who puts a chapter there knows.
+        var least = opened.File.Chapters is null ? TimeSpan.Zero : chapters[^1].At + ChapterRules.Shortest;
+        return new(show.Title, chapters, show.VideoLength > least ? show.VideoLength : least, opened.File.Chapters is not null);
     }
 
     /// <summary>Chapters by their times in the video as they are kept: as keyed.</summary>

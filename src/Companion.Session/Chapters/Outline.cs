@@ -28,7 +28,7 @@ public static class Outline
         return [.. chapters.Select(chapter => new ChapterMark(chapter.At, Cut(titleOf(chapter.Topic))))];
     }
 
-    /// <summary>Chapters by their times in the video: the offset added, in order, none outside it, the first at its beginning.</summary>
+    /// <summary>Chapters by their times in the video: the offset added, in order, none before it, the first at its beginning.</summary>
     /// <param name="show">The show.</param>
     /// <param name="marks">The chapters by their times as keyed, in any order.</param>
     public static ImmutableArray<ChapterMark> InVideo(StoredShow show, IEnumerable<ChapterMark> marks)
@@ -41,7 +41,7 @@ public static class Outline
             var at = mark.At > TimeSpan.Zero ? mark.At : TimeSpan.Zero;
             if (placed.Count > 0 && placed[^1].At == at)
                 placed[^1] = mark with { At = at };
-            else if (at < show.VideoLength || placed.Count == 0)
+            else
                 placed.Add(mark with { At = at });
         }
 

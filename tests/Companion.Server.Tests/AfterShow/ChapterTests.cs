@@ -51,7 +51,7 @@ public sealed class ChapterTests
             Assert.Equal(made, Outline.InVideo(show, kept));
             var later = StoredShow.Replay(show.Events, offset: show.Offset + TimeSpan.FromSeconds(7));
             Assert.Equal(
-                made.Skip(1).Select(chapter => chapter.At + TimeSpan.FromSeconds(7)).Where(at => at < later.VideoLength),
+                made.Skip(1).Select(chapter => chapter.At + TimeSpan.FromSeconds(7)),
                 Outline.InVideo(later, kept).Skip(1).Select(chapter => chapter.At));
         },
         iter: 300,
