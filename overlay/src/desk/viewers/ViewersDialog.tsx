@@ -28,7 +28,7 @@ export function ViewersDialog() {
               type="button"
               class="push"
               disabled={isShut}
-              title="Forgets who asked and what was called"
+              title="Forgets who asked and what was called; the next puzzle begins another show"
               onClick={() => model.viewers.endShow()}
             >
               End of the show
