@@ -14,6 +14,7 @@ using Companion.Benchmarks.Sight;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- explained          puzzles solved and explained a second, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- costs              what a deduction of each rule costs, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- before-the-show    vetting, run sheets, forecasts, making, in a minute
+// dotnet run -c Release --project tests/Companion.Benchmarks -- glyphs             glyphs read from the screen, in half a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- rarity             how often each talking point is true, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- sight              boards read from pictures of many styles, in minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- --filter '*Scan*'  BenchmarkDotNet, in minutes
@@ -40,6 +41,8 @@ else if (args is ["before-the-show"])
     BeforeTheShow.Print(Console.Out);
 else if (args is ["rarity"])
     Rarities.Print(Console.Out);
+else if (args is ["glyphs"])
+    GlyphReads.Print(Console.Out);
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
 else if (args is ["sight", ..])

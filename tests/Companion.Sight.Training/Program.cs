@@ -22,7 +22,12 @@ Say($"{families["training"].Count} families to train with");
 const double Warped = 0.3;
 const int Screens = 60;
 var samples = SampleSet.Draw(
-    options.Seed, options.Samples, families["training"], options.Threads, SampleRange.Small with { Warped = Warped }, SampleRange.Big with { Warped = Warped });
+    options.Seed,
+    options.Samples,
+    families["training"],
+    options.Threads,
+    SampleRange.Small with { Warped = Warped },
+    SampleRange.Big with { Warped = Warped });
 var tuning = SampleSet.Draw(options.Seed + 1, 10_000, families["tuning"], options.Threads, SampleRange.Small, SampleRange.Big);
 Say($"{samples.Count} samples drawn");
 var weights = Trainer.Train(samples, options.Seed, options.Rounds, options.Threads, (round, loss) => Say($"round {round + 1}: loss {loss:0.0000}"));
@@ -31,26 +36,28 @@ Say($"{100 * Calibration.Right(weights, tuning):0.00} % of the tuning samples ri
 
 var model = DigitModel.Write(weights, temperature);
 var reader = new GlyphReader(model);
+if (Math.Abs(Figures.Of(reader, tuning).Right - Calibration.Right(weights, tuning)) > 0.001)
+    throw new InvalidOperationException("The model that was written does not read what the trained network reads.");
 var written = new Record().Add(model, options, temperature);
-(string, SampleRange)[] sizes = [("Big digits, 16 to 64 pixels high", SampleRange.Big), ("Small marks, 8 to 16 pixels high", SampleRange.Small)];
+(string, SampleRange)[] sizes = [("Big digits", SampleRange.Big), ("Small marks", SampleRange.Small)];
 foreach (var (title, range) in sizes)
 {
     var figures = Figures.Of(reader, SampleSet.Draw(options.Seed + 2, options.Tests, families["held-out"], options.Threads, range));
-    written.Add(title, figures);
-    Say($"{title}: {figures.Wrong} of {figures.Count} wrong, {figures.HeldBack} held back, {figures.WrongEntered} wrong and entered");
+    written.Add(title, range, figures);
+    Say($"{title}: {figures.Wrong} of {figures.Count} wrong, {figures.HeldBack} held back, {figures.WrongEntered} wrong and not held back");
 }
 
 written.Add(
-[
-    .. from list in families.Keys.Where(list => list != "training")
-       from size in sizes
-       select ($"{size.Item1}, {list} families", LessonFigures.Of(reader, options.Seed + 3, Screens, families[list], size.Item2)),
-]);
-written.Add("Trained on", families["training"]).Add("Tuned on (temperature, lessons)", families["tuning"]).Add("Never trained on", families["held-out"]);
-var weightsFolder = Path.Combine(TrainingOptions.Root, "src", "Companion.Sight", "Weights");
-File.WriteAllBytes(Path.Combine(weightsFolder, "digits.onnx"), model);
-File.WriteAllText(Path.Combine(weightsFolder, "README.md"), written.ToString().TrimEnd() + "\n");
-Say($"written to {weightsFolder}");
+    from list in families.Keys.Where(list => list != "training")
+    from size in sizes
+    select ($"{size.Item1}, {list} families", LessonFigures.Of(reader, options.Seed + 3, Screens, families[list], size.Item2)));
+written.Add("Trained on", families["training"]);
+written.Add("Tuned on (temperature, lessons)", families["tuning"]);
+written.Add("Never trained on", families["held-out"]);
+var folderOfWeights = Path.Combine(TrainingOptions.Root, "src", "Companion.Sight", "Weights");
+File.WriteAllBytes(Path.Combine(folderOfWeights, "digits.onnx"), model);
+File.WriteAllText(Path.Combine(folderOfWeights, "README.md"), written.ToString());
+Say($"written to {folderOfWeights}");
 
 void Say(FormattableString line) => Line(Console.Out, $"{watch.Elapsed.TotalSeconds,5:0} s  {line.ToString(CultureInfo.InvariantCulture)}");
 

@@ -37,6 +37,10 @@ internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, in
         return options;
     }
 
+    /// <summary>As they are read, but for the threads.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"--samples {Samples} --rounds {Rounds} --seed {Seed} --tests {Tests}");
+
     private static int Whole(int number) => (number + SampleSet.Portion - 1) / SampleSet.Portion * SampleSet.Portion;
 
     private static string FindRoot()

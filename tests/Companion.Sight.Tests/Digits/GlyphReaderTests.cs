@@ -36,6 +36,26 @@ public sealed class GlyphReaderTests
         Assert.All(GlyphReader.Standard.Read(glyphs), reading => Assert.InRange(reading.Certainty, 0, 1));
     }
 
+    [Theory]
+    [InlineData(4, 24, 1)]
+    [InlineData(3, 16, 1)]
+    [InlineData(6, 40, 1)]
+    [InlineData(24, 4, null)]
+    [InlineData(16, 2, null)]
+    [InlineData(1, 60, null)]
+    [InlineData(20, 20, null)]
+    public void A_bare_stroke_is_a_1_when_it_stands_like_one(int width, int height, int? digit)
+    {
+        var (across, down) = (width + 4, height + 4);
+        var ink = new float[across * down];
+        for (var y = 2; y < 2 + height; y++)
+            ink.AsSpan(y * across + 2, width).Fill(1);
+
+        var glyph = GlyphImage.Cut(new(across, down, ink), new(1, 1, across - 1, down - 1));
+
+        Assert.Equal(digit, GlyphReader.Standard.Read([glyph])[0].Digit?.Value);
+    }
+
     private static void Same(GlyphReading expected, GlyphReading actual)
     {
         Assert.Equal(expected.Digit, actual.Digit);

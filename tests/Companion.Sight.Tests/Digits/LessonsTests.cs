@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Sight.Samples;
+using SkiaSharp;
 
 namespace Companion.Sight.Tests.Digits;
 
@@ -52,17 +53,19 @@ public sealed class LessonsTests
         Assert.Empty(Lessons.None.Taught);
     }
 
-    private static GlyphImage[] Glyphs(int seed) => [.. Screen.Draw(new(seed), HeldOutFonts.Families, SampleRange.Big, 1).Select(glyph => glyph.Image)];
+    private static GlyphImage[] Glyphs(int seed) =>
+        [.. Screen.Draw(new(seed), HeldOutFonts.Families, SampleRange.Big, 1).Select(glyph => glyph.Image)];
 
     /// <summary>The nine digits of one face at thirteen pixels, moved to the right by a part of a pixel.</summary>
     private static GlyphImage[] Clean(float moved) => [.. Enumerable.Range(1, 9).Select(digit =>
     {
-        using var font = new SkiaSharp.SKFont(HeldOutFonts.Families.Single(family => family.Name == "pt-sans").Faces[0], 18) { Subpixel = true, Hinting = SkiaSharp.SKFontHinting.None };
-        using var bitmap = new SkiaSharp.SKBitmap(24, 24, SkiaSharp.SKColorType.Gray8, SkiaSharp.SKAlphaType.Opaque);
-        using var canvas = new SkiaSharp.SKCanvas(bitmap);
-        using var paint = new SkiaSharp.SKPaint { IsAntialias = true, Color = SkiaSharp.SKColors.White };
-        canvas.Clear(SkiaSharp.SKColors.Black);
-        canvas.DrawText(digit.ToString(), 6 + moved, 19, SkiaSharp.SKTextAlign.Left, font, paint);
+        var face = HeldOutFonts.Families.Single(family => family.Name == "pt-sans").Faces[0];
+        using var font = new SKFont(face, 18) { Subpixel = true, Hinting = SKFontHinting.None };
+        using var bitmap = new SKBitmap(24, 24, SKColorType.Gray8, SKAlphaType.Opaque);
+        using var canvas = new SKCanvas(bitmap);
+        using var paint = new SKPaint { IsAntialias = true, Color = SKColors.White };
+        canvas.Clear(SKColors.Black);
+        canvas.DrawText(digit.ToString(), 6 + moved, 19, SKTextAlign.Left, font, paint);
         return GlyphImage.Cut(new(24, 24, [.. bitmap.GetPixelSpan().ToArray().Select(grey => grey / 255f)]), new(1, 1, 23, 23));
     })];
 }

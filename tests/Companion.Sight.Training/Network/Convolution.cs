@@ -1,3 +1,6 @@
+using System.Numerics.Tensors;
+using System.Runtime.Intrinsics;
+
 namespace Companion.Sight.Training.Network;
 
 /// <summary>
@@ -6,10 +9,13 @@ namespace Companion.Sight.Training.Network;
 /// </summary>
 internal sealed unsafe class Convolution
 {
+    // Channels are taken by as many as a vector holds; each greatest value comes from one of four corners, or from none above zero.
+    private const int Lanes = 16, Corners = 4;
+    private const float None = -1;
+
     private readonly int _layer, _side, _inputs, _outputs;
     private readonly bool _isFirst;
-    private readonly Buffer _patches, _results, _resultGradients, _patchGradients, _turned;
-    private readonly byte[] _greatest;
+    private readonly Buffer _patches, _results, _resultGradients, _patchGradients, _turned, _greatest;
 
     /// <summary>A layer for one image at a time.</summary>
     /// <param name="layer">Its index in <see cref="Parameters.Layers"/>.</param>
@@ -25,7 +31,7 @@ internal sealed unsafe class Convolution
         _results = new(side * side * _outputs);
         _resultGradients = new(_results.Length);
         _turned = new(9 * _inputs * _outputs);
-        _greatest = new byte[side / 2 * (side / 2) * _outputs];
+        _greatest = new(side / 2 * (side / 2) * _outputs);
     }
 
     /// <summary>What goes in, with its border of zeros.</summary>
@@ -71,14 +77,18 @@ internal sealed unsafe class Convolution
             {
                 var from = _results.At + (2 * y * _side + 2 * x) * _outputs;
                 var to = output + ((y + border) * (half + 2 * border) + x + border) * _outputs;
-                for (var channel = 0; channel < _outputs; channel++)
+                for (var channel = 0; channel < _outputs; channel += Lanes)
                 {
-                    var (best, which) = (0f, 4);
-                    for (var corner = 0; corner < 4; corner++)
-                        if (from[((corner >> 1) * _side + (corner & 1)) * _outputs + channel] is var value && value > best)
-                            (best, which) = (value, corner);
-                    to[channel] = best;
-                    _greatest[(y * half + x) * _outputs + channel] = (byte)which;
+                    var (best, which) = (Vector512<float>.Zero, Vector512.Create(None));
+                    for (var corner = 0; corner < Corners; corner++)
+                    {
+                        var value = Vector512.Load(from + ((corner >> 1) * _side + (corner & 1)) * _outputs + channel);
+                        which = Vector512.ConditionalSelect(Vector512.GreaterThan(value, best), Vector512.Create((float)corner), which);
+                        best = Vector512.Max(value, best);
+                    }
+
+                    best.Store(to + channel);
+                    which.Store(_greatest.At + (y * half + x) * _outputs + channel);
                 }
             }
     }
@@ -108,7 +118,7 @@ internal sealed unsafe class Convolution
                 for (var line = 0; line < 3; line++)
                 {
                     var target = new Span<float>(InputGradient.At + (y + line) * stride + x * _inputs, segment);
-                    System.Numerics.Tensors.TensorPrimitives.Add(
+                    TensorPrimitives.Add(
                         target, new ReadOnlySpan<float>(_patchGradients.At + ((y * _side + x) * 3 + line) * segment, segment), target);
                 }
     }
@@ -116,16 +126,20 @@ internal sealed unsafe class Convolution
     /// <summary>Each gradient goes to the place that was the greatest of its four, and nowhere where all were below zero.</summary>
     private void Spread(float* outputGradient, int border)
     {
-        _resultGradients.Span.Clear();
         var half = _side / 2;
         for (var y = 0; y < half; y++)
             for (var x = 0; x < half; x++)
             {
                 var from = outputGradient + ((y + border) * (half + 2 * border) + x + border) * _outputs;
                 var to = _resultGradients.At + (2 * y * _side + 2 * x) * _outputs;
-                for (var channel = 0; channel < _outputs; channel++)
-                    if (_greatest[(y * half + x) * _outputs + channel] is var corner and < 4)
-                        to[((corner >> 1) * _side + (corner & 1)) * _outputs + channel] = from[channel];
+                for (var channel = 0; channel < _outputs; channel += Lanes)
+                {
+                    var gradient = Vector512.Load(from + channel);
+                    var which = Vector512.Load(_greatest.At + (y * half + x) * _outputs + channel);
+                    for (var corner = 0; corner < Corners; corner++)
+                        Vector512.ConditionalSelect(Vector512.Equals(which, Vector512.Create((float)corner)), gradient, Vector512<float>.Zero)
+                            .Store(to + ((corner >> 1) * _side + (corner & 1)) * _outputs + channel);
+                }
             }
     }
 }

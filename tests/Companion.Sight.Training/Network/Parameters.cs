@@ -21,6 +21,9 @@ internal sealed class Parameters
     /// <summary>How many numbers all layers have.</summary>
     public static int Count { get; } = Layers.Sum(layer => (layer.Rows + 1) * layer.Columns);
 
+    /// <summary>How many of them are used: all but those of the columns that fill up the last layer.</summary>
+    public static int Used => Count - (Outputs - Samples.GlyphSample.Classes) * (Hidden + 1);
+
     /// <summary>Where a layer's weights begin.</summary>
     public static int WeightsOf(int layer) => Layers[..layer].Sum(before => (before.Rows + 1) * before.Columns);
 

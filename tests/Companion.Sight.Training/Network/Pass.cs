@@ -1,3 +1,4 @@
+using System.Numerics.Tensors;
 using Companion.Sight.Samples;
 
 namespace Companion.Sight.Training.Network;
@@ -98,7 +99,7 @@ internal sealed unsafe class Pass
         Product.Add(1, columns, 1, One.At, 1, 1, output.At, Gradients.At + Parameters.BiasesOf(layer));
         var weights = parameters + Parameters.WeightsOf(layer);
         for (var row = 0; row < input.Length; row++)
-            inputGradient.At[row] = System.Numerics.Tensors.TensorPrimitives.Dot(new ReadOnlySpan<float>(weights + row * columns, columns), output.Span);
+            inputGradient.At[row] = TensorPrimitives.Dot(new ReadOnlySpan<float>(weights + row * columns, columns), output.Span);
     }
 
     private static readonly Buffer One = Ones();

@@ -34,7 +34,10 @@ internal static class Trainer
                     passes[portion].Begin(parameters);
                     losses[portion] = 0;
                     for (var index = portion; index < Batch; index += Portions)
-                        losses[portion] += passes[portion].Learn(parameters, samples[order[first + index]], samples.Kinds[order[first + index]], leaveOut);
+                    {
+                        var sample = order[first + index];
+                        losses[portion] += passes[portion].Learn(parameters, samples[sample], samples.Kinds[sample], leaveOut);
+                    }
                 });
                 for (var portion = 1; portion < Portions; portion++)
                     TensorPrimitives.Add(passes[0].Gradients.Span, passes[portion].Gradients.Span, passes[0].Gradients.Span);

@@ -20,9 +20,12 @@ internal static class DigitModel
             var (name, rows, columns) = Parameters.Layers[layer];
             graph.Constant($"{name}.weights", Kernels(parameters, layer), columns, rows / 9, 3, 3)
                 .Constant($"{name}.biases", parameters.Slice(Parameters.BiasesOf(layer), columns), columns)
-                .Node("Conv", [$"plane{layer}", $"{name}.weights", $"{name}.biases"], $"{name}.sums", ("kernel_shape", [3, 3], true), ("pads", [1, 1, 1, 1], true))
+                .Node(
+                    "Conv", [$"plane{layer}", $"{name}.weights", $"{name}.biases"], $"{name}.sums",
+                    ("kernel_shape", [3, 3], true), ("pads", [1, 1, 1, 1], true))
                 .Node("Relu", [$"{name}.sums"], $"{name}.results")
-                .Node("MaxPool", [$"{name}.results"], $"plane{layer + 1}", ("kernel_shape", [2, 2], true), ("strides", [2, 2], true));
+                .Node(
+                    "MaxPool", [$"{name}.results"], $"plane{layer + 1}", ("kernel_shape", [2, 2], true), ("strides", [2, 2], true));
         }
 
         return graph.Node("Flatten", ["plane3"], "flat", ("axis", [1], false))
@@ -30,7 +33,7 @@ internal static class DigitModel
             .Constant("hidden.biases", parameters.Slice(Parameters.BiasesOf(3), Parameters.Hidden), Parameters.Hidden)
             .Node("Gemm", ["flat", "hidden.weights", "hidden.biases"], "hidden.sums")
             .Node("Relu", ["hidden.sums"], "hidden.results")
-            .Constant("output.weights", Classes(parameters.Slice(Parameters.WeightsOf(4), Parameters.Hidden * Parameters.Outputs)), Parameters.Hidden, GlyphSample.Classes)
+            .Constant("output.weights", OfClasses(parameters), Parameters.Hidden, GlyphSample.Classes)
             .Constant("output.biases", parameters.Slice(Parameters.BiasesOf(4), GlyphSample.Classes), GlyphSample.Classes)
             .Node("Gemm", ["hidden.results", "output.weights", "output.biases"], "output.sums")
             .Node("Mul", ["output.sums", "cooled"], "output.cooled")
@@ -63,8 +66,10 @@ internal static class DigitModel
         return weights;
     }
 
-    private static float[] Classes(ReadOnlySpan<float> weights)
+    /// <summary>The last layer without the columns that fill it up.</summary>
+    private static float[] OfClasses(ReadOnlySpan<float> parameters)
     {
+        var weights = parameters[Parameters.WeightsOf(4)..];
         var classes = new float[Parameters.Hidden * GlyphSample.Classes];
         for (var row = 0; row < Parameters.Hidden; row++)
             weights.Slice(row * Parameters.Outputs, GlyphSample.Classes).CopyTo(classes.AsSpan(row * GlyphSample.Classes));

@@ -37,6 +37,9 @@ internal sealed record Figures(
         bool IsWrong(int index) => Class(readings[index]) != samples.Kinds[index];
     }
 
+    /// <summary>The part that was read rightly.</summary>
+    public double Right => 1 - (double)Wrong / Count;
+
     /// <summary>The part that was read rightly, of the digits alone.</summary>
     public double DigitsRight
     {

@@ -12,75 +12,81 @@ internal sealed class Record
     private readonly StringBuilder _text = new();
 
     /// <summary>The text so far.</summary>
-    public override string ToString() => _text.ToString();
+    public override string ToString() => _text.ToString().TrimEnd() + "\n";
 
     /// <summary>What was made, and how.</summary>
-    public Record Add(byte[] model, TrainingOptions options, float temperature)
-    {
-        Line($"# The network that reads digits");
-        Line();
-        Line($"`digits.onnx` ({model.Length:N0} bytes, {Parameters.Count - (Parameters.Outputs - GlyphSample.Classes) * (Parameters.Hidden + 1):N0} weights) was written, and this record with it, by");
-        Line();
-        Line($"```");
-        Line($"dotnet run -c Release --project tests/Companion.Sight.Training -- --samples {options.Samples} --rounds {options.Rounds} --seed {options.Seed} --tests {options.Tests}");
-        Line($"```");
-        Line();
-        Line($"- sha256 of the network: `{Convert.ToHexStringLower(SHA256.HashData(model))}`");
-        Line($"- drawn samples: {options.Samples:N0}, half of them big (16 to 64 pixels), half small (8 to 16 pixels); {100 * SampleRange.NoDigits:0} % are no digit; {options.Rounds} rounds through them, seed {options.Seed}");
-        Line($"- temperature, fitted on the tuning families: {temperature:0.000}");
-        Line();
-        return this;
-    }
+    public Record Add(byte[] model, TrainingOptions options, float temperature) => Add($"""
+        # The network that reads digits
+
+        `digits.onnx` ({model.Length:N0} bytes, {Parameters.Used:N0} weights) was written, and this record with it, by
+
+        ```
+        dotnet run -c Release --project tests/Companion.Sight.Training -- {options}
+        ```
+
+        - sha256 of the network: `{Convert.ToHexStringLower(SHA256.HashData(model))}`
+        - {options.Samples:N0} drawn samples, half of them {Sizes(SampleRange.Big)}, half {Sizes(SampleRange.Small)};
+          {100 * SampleRange.NoDigits:0} % are no digit; {options.Rounds} rounds through them
+        - temperature, fitted on the tuning families: {temperature:0.000}
+        - what is drawn, and with which faults: `tests/Companion.Sight.Training/Samples`; all figures below are of samples with the same faults
+
+        """);
 
     /// <summary>What was read of families never trained on.</summary>
-    public Record Add(string title, Figures figures)
-    {
-        Line($"## {title}");
-        Line();
-        Line($"Of {figures.Count:N0} samples in families never trained on:");
-        Line();
-        Line($"| read rightly | the digits of them | held back, below the certainty that is entered unasked | wrong and entered |");
-        Line($"| ---: | ---: | ---: | ---: |");
-        Line($"| {Part(figures.Count - figures.Wrong, figures.Count)} | {100 * figures.DigitsRight:0.000} % | {Part(figures.HeldBack, figures.Count)} | {Part(figures.WrongEntered, figures.Count)} ({figures.WrongEntered}) |");
-        Line();
-        Line($"Drawn as (rows), read as (columns):");
-        Line();
-        Line($"| | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | none |");
-        Line($"| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
-        for (var kind = 0; kind < GlyphSample.Classes; kind++)
-            Line($"| {(kind == GlyphSample.NoDigit ? "none" : kind + 1)} | {string.Join(" | ", Enumerable.Range(0, GlyphSample.Classes).Select(read => figures.Confusions[kind, read]))} |");
-        Line();
-        Line($"Wrong by family: {string.Join(", ", figures.WrongByFamily.Where(family => family.Wrong > 0).Select(family => $"{(family.Family.Length == 0 ? "plain shapes" : family.Family)} {family.Wrong} of {family.Count}"))}.");
-        Line();
-        return this;
-    }
+    public Record Add(string title, SampleRange range, Figures figures) => Add($"""
+        ## {title}, {Sizes(range)}
+
+        Of {figures.Count:N0} samples in families never trained on, where *held back* is what is read with a certainty below {CellReading.Sure}:
+
+        | read rightly | the digits of them | held back | wrong and not held back |
+        | ---: | ---: | ---: | ---: |
+        | {Part(figures.Count - figures.Wrong, figures.Count)} | {100 * figures.DigitsRight:0.000} % | {Part(figures.HeldBack, figures.Count)} | {Part(figures.WrongEntered, figures.Count)} ({figures.WrongEntered}) |
+
+        Drawn as (rows), read as (columns):
+
+        | | 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | none |
+        | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
+        {string.Join('\n', Enumerable.Range(0, GlyphSample.Classes).Select(kind => Row(figures, kind)))}
+
+        Wrong by family: {string.Join(", ", figures.WrongByFamily.Where(family => family.Wrong > 0).Select(Named))}.
+
+        """);
 
     /// <summary>How far lessons reach.</summary>
-    public Record Add(IEnumerable<(string Name, LessonFigures Figures)> lessons)
-    {
-        Line($"## Lessons");
-        Line();
-        Line($"One glyph of a screen is taught as another digit. Read as taught are then, of glyphs in the same face and size but with faults of their own:");
-        Line();
-        Line($"| | the same digit | other digits |");
-        Line($"| --- | ---: | ---: |");
-        foreach (var (name, figures) in lessons)
-            Line($"| {name} | {100 * figures.Taken:0.0} % | {100 * figures.Spilt:0.000} % |");
-        Line();
-        return this;
-    }
+    public Record Add(IEnumerable<(string Name, LessonFigures Figures)> lessons) => Add($"""
+        ## Lessons
+
+        One glyph of a screen is taught as another digit. Read as taught are then, of glyphs in the same face and size, but each with faults
+        of its own, more than those of one screen differ:
+
+        | | the same digit | other digits |
+        | --- | ---: | ---: |
+        {string.Join('\n', lessons.Select(Row))}
+
+        """);
 
     /// <summary>Which families there are.</summary>
-    public Record Add(string title, IReadOnlyList<FontFamily> families)
+    public Record Add(string title, IReadOnlyList<FontFamily> families) => Add($"""
+        {title}: {families.Count} families with {families.Sum(family => family.Faces.Count)} faces, {string.Join(", ", families.Select(family => family.Name))}.
+
+        """);
+
+    private static string Row(Figures figures, int kind) =>
+        $"| {(kind == GlyphSample.NoDigit ? "none" : kind + 1)} | {string.Join(" | ", Enumerable.Range(0, GlyphSample.Classes).Select(read => figures.Confusions[kind, read]))} |";
+
+    private static string Row((string Name, LessonFigures Figures) lesson) => string.Create(
+        CultureInfo.InvariantCulture, $"| {lesson.Name} | {100 * lesson.Figures.Taken:0.0} % | {100 * lesson.Figures.Spilt:0.000} % |");
+
+    private static string Named((string Family, int Wrong, int Count) family) =>
+        $"{(family.Family.Length == 0 ? "plain shapes" : family.Family)} {family.Wrong} of {family.Count}";
+
+    private static string Sizes(SampleRange range) => $"{range.From:0} to {range.To:0} pixels high";
+
+    private static string Part(int count, int all) => string.Create(CultureInfo.InvariantCulture, $"{100.0 * count / all:0.000} %");
+
+    private Record Add(FormattableString text)
     {
-        Line($"{title}, {families.Count} families with {families.Sum(family => family.Faces.Count)} faces: {string.Join(", ", families.Select(family => family.Name))}.");
-        Line();
+        _text.Append(text.ToString(CultureInfo.InvariantCulture).ReplaceLineEndings("\n")).Append('\n');
         return this;
     }
-
-    private static string Part(int count, int all) => $"{(100.0 * count / all).ToString("0.000", CultureInfo.InvariantCulture)} %";
-
-    private void Line() => Line($"");
-
-    private void Line(FormattableString line) => _text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
 }

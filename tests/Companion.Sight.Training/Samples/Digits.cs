@@ -80,7 +80,12 @@ internal static class Digits
         if (!random.Chance(0.4))
             return outline;
         // Thicker alone: a thin face made thinner loses its strokes.
-        using var pen = new SKPaint { Style = SKPaintStyle.StrokeAndFill, StrokeWidth = random.Between(0.01f, 0.07f) * height, StrokeJoin = SKStrokeJoin.Round };
+        using var pen = new SKPaint
+        {
+            Style = SKPaintStyle.StrokeAndFill,
+            StrokeWidth = random.Between(0.01f, 0.07f) * height,
+            StrokeJoin = SKStrokeJoin.Round,
+        };
         var thick = pen.GetFillPath(outline);
         outline.Dispose();
         return thick ?? throw new InvalidOperationException("There was no outline to thicken.");

@@ -7,6 +7,10 @@ internal sealed class Lettering
 {
     private const float Hairline = 20;
 
+    // Most systems hint slightly or not at all.
+    private static readonly SKFontHinting[] Hintings =
+        [SKFontHinting.None, SKFontHinting.None, SKFontHinting.Slight, SKFontHinting.Slight, SKFontHinting.Normal, SKFontHinting.Full];
+
     private readonly SKFont _font;
     private readonly string _family;
 
@@ -21,13 +25,13 @@ internal sealed class Lettering
         var family = random.Pick(families);
         var face = random.Pick(family.Faces);
         // Nobody sets small digits in hairlines: less than a third of a pixel of ink is no line any more.
-        while (height < Hairline && face.FontWeight < (int)SKFontStyleWeight.Light && family.Faces.Any(other => other.FontWeight >= (int)SKFontStyleWeight.Light))
+        while (height < Hairline && IsThin(face) && !family.Faces.All(IsThin))
             face = random.Pick(family.Faces);
         var font = new SKFont(face, 100)
         {
             Subpixel = random.Chance(0.7),
             Edging = random.Chance(0.12) ? SKFontEdging.SubpixelAntialias : SKFontEdging.Antialias,
-            Hinting = random.Pick([SKFontHinting.None, SKFontHinting.None, SKFontHinting.Slight, SKFontHinting.Slight, SKFontHinting.Normal, SKFontHinting.Full]),
+            Hinting = random.Pick(Hintings),
         };
         using (var eight = font.GetTextPath("8", SKPoint.Empty))
             font.Size = 100 * height / Math.Max(1, eight.TightBounds.Height);
@@ -40,6 +44,8 @@ internal sealed class Lettering
             font.ScaleX = random.Between(0.85f, 1.15f);
         return new(font, family.Name);
     }
+
+    private static bool IsThin(SKTypeface face) => face.FontWeight < (int)SKFontStyleWeight.Light;
 
     /// <summary>Whether the face has all of a text.</summary>
     public bool Has(string text) => _font.ContainsGlyphs(text);

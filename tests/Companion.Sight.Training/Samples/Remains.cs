@@ -42,7 +42,10 @@ internal static class Remains
     private static SKColor Between(Random random, SceneColours colours)
     {
         var part = random.Between(0.3f, 1);
-        return new(Mixed(colours.Ground.Red, colours.Ink.Red), Mixed(colours.Ground.Green, colours.Ink.Green), Mixed(colours.Ground.Blue, colours.Ink.Blue));
+        return new(
+            Mixed(colours.Ground.Red, colours.Ink.Red),
+            Mixed(colours.Ground.Green, colours.Ink.Green),
+            Mixed(colours.Ground.Blue, colours.Ink.Blue));
 
         byte Mixed(byte ground, byte ink) => (byte)(ground + part * (ink - ground));
     }

@@ -23,7 +23,10 @@ internal static class SampleDrawing
         var (box, room) = (scene.Box, Math.Max(0.4f, 0.02f * height));
         // What finds glyphs leaves a little room around them, now more, now less.
         var cut = new PixelBox(
-            box.Left - 0.7f + random.Normal(room), box.Top - 0.7f + random.Normal(room), box.Right + 0.7f + random.Normal(room), box.Bottom + 0.7f + random.Normal(room));
+            box.Left - 0.7f + random.Normal(room),
+            box.Top - 0.7f + random.Normal(room),
+            box.Right + 0.7f + random.Normal(room),
+            box.Bottom + 0.7f + random.Normal(room));
         return new(GlyphImage.Cut(InkOf(random, scene), cut), subject.Class, subject.Family);
     }
 

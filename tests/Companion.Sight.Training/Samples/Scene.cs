@@ -47,7 +47,10 @@ internal sealed record Scene(SKBitmap Picture, SceneColours Colours, SKRect Box)
         if (colours.Other == colours.Ground)
             return;
         using var shade = SKShader.CreateLinearGradient(
-            new(random.Between(0, size.Width), 0), new(random.Between(0, size.Width), size.Height), [colours.Ground, colours.Other], SKShaderTileMode.Clamp);
+            new(random.Between(0, size.Width), 0),
+            new(random.Between(0, size.Width), size.Height),
+            [colours.Ground, colours.Other],
+            SKShaderTileMode.Clamp);
         using var paint = new SKPaint { Shader = shade };
         canvas.DrawRect(SKRect.Create(size.Width, size.Height), paint);
     }
@@ -61,11 +64,14 @@ internal sealed record Scene(SKBitmap Picture, SceneColours Colours, SKRect Box)
         if (random.Chance(0.12))
         {
             var aside = SKMatrix.Identity;
-            (aside.Persp0, aside.Persp1, aside.SkewX) = (random.Normal(0.06f) / bounds.Height, random.Normal(0.06f) / bounds.Height, random.Normal(0.05f));
+            aside.Persp0 = random.Normal(0.06f) / bounds.Height;
+            aside.Persp1 = random.Normal(0.06f) / bounds.Height;
+            aside.SkewX = random.Normal(0.05f);
             place = place.PostConcat(aside);
         }
 
-        return place.PostConcat(SKMatrix.CreateTranslation(size.Width / 2f + random.Between(-0.5f, 0.5f), size.Height / 2f + random.Between(-0.5f, 0.5f)));
+        return place.PostConcat(SKMatrix.CreateTranslation(
+            size.Width / 2f + random.Between(-0.5f, 0.5f), size.Height / 2f + random.Between(-0.5f, 0.5f)));
     }
 
     private static SKBitmap Photographed(Random random, SKSurface surface, SKImageInfo info, SKSizeI size, float zoom, float height)
@@ -77,7 +83,8 @@ internal sealed record Scene(SKBitmap Picture, SceneColours Colours, SKRect Box)
         if (random.Chance(0.25))
             paint.ImageFilter = SKImageFilter.CreateBlur(Sigma(), Sigma(), SKShaderTileMode.Clamp);
         var sampling = zoom == 1 ? SKSamplingOptions.Default
-            : random.Chance(0.5) ? new SKSamplingOptions(SKCubicResampler.Mitchell) : new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear);
+            : random.Chance(0.5) ? new SKSamplingOptions(SKCubicResampler.Mitchell)
+            : new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear);
         canvas.Clear(SKColors.White);
         canvas.DrawImage(drawn, SKRect.Create(size.Width * zoom, size.Height * zoom), SKRect.Create(size.Width, size.Height), sampling, paint);
         return Compression.Passed(random, picture);

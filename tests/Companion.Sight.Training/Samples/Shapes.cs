@@ -66,7 +66,9 @@ internal static class Shapes
     {
         var (shaft, head) = (random.Between(0.06f, 0.16f), random.Between(0.2f, 0.4f));
         var arrow = random.Chance(0.5)
-            ? Polygon((-0.5f, -shaft / 2), (0.5f - head, -shaft / 2), (0.5f - head, -head), (0.5f, 0), (0.5f - head, head), (0.5f - head, shaft / 2), (-0.5f, shaft / 2))
+            ? Polygon(
+                (-0.5f, -shaft / 2), (0.5f - head, -shaft / 2), (0.5f - head, -head), (0.5f, 0),
+                (0.5f - head, head), (0.5f - head, shaft / 2), (-0.5f, shaft / 2))
             : Lines(shaft, [(-0.5f, 0), (0.5f, 0)], [(0.5f - head, -head), (0.5f, 0), (0.5f - head, head)]);
         // One that points up, or up and to the right, is a 1 or a 7 in some faces.
         return Turned(arrow, random.Pick([0, 45, 90, 135, 180, 225]) + random.Normal(5));
@@ -127,7 +129,8 @@ internal static class Shapes
     {
         using var path = new SKPathBuilder();
         for (var left = random.Next(2, 7); left > 0; left--)
-            path.AddOval(SKRect.Create(random.Between(-0.5f, 0.2f), random.Between(-0.5f, 0.2f), random.BetweenByRatio(0.1f, 0.5f), random.BetweenByRatio(0.1f, 0.5f)));
+            path.AddOval(SKRect.Create(
+                random.Between(-0.5f, 0.2f), random.Between(-0.5f, 0.2f), random.BetweenByRatio(0.1f, 0.5f), random.BetweenByRatio(0.1f, 0.5f)));
         return path.Detach();
     }
 
