@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Companion.Drawing.Stills;
 
 namespace Companion.Drawing.Paper;
 
@@ -39,6 +40,10 @@ public sealed record FigureWithWords(Figure Figure, ImmutableArray<string> Words
 /// <param name="Rows">How many rows go on a page, less where words below them are long.</param>
 /// <param name="Tiles">The boards, row by row.</param>
 public sealed record FigureGrid(int Columns, int Rows, ImmutableArray<Tile> Tiles) : PaperBlock;
+
+/// <summary>A drawing across the page.</summary>
+/// <param name="Artwork">What is drawn; it is made as wide as the page and keeps its proportions.</param>
+public sealed record Drawn(Artwork Artwork) : PaperBlock;
 
 /// <summary>What comes next begins on a page of its own.</summary>
 public sealed record PageBreak : PaperBlock;

@@ -21,6 +21,23 @@ internal static class FigureStrips
         };
     }
 
+    /// <summary>A drawing as wide as the page.</summary>
+    internal static Strip OfArtwork(Artwork artwork, SKRect body)
+    {
+        var scale = body.Width / artwork.Width;
+        return new(artwork.Height * scale, (sheet, top) =>
+        {
+            sheet.Canvas.Save();
+            sheet.Canvas.Translate(body.Left, top);
+            sheet.Canvas.Scale(scale);
+            artwork.Paint(sheet.Canvas, sheet.Letters);
+            sheet.Canvas.Restore();
+        })
+        {
+            Gap = Measures.Gap,
+        };
+    }
+
     /// <summary>A board with words beside it; both begin at the top.</summary>
     internal static Strip WithWords(FigureWithWords block, Lettering letters, SKRect body)
     {

@@ -75,6 +75,10 @@ public static class PaperHtml
             new XAttribute("class", "grid"),
             new XAttribute("style", $"grid-template-columns: repeat({grid.Columns}, 1fr)"),
             grid.Tiles.Select(Of)),
+        Drawn { Artwork: var artwork } => new(
+            "img",
+            new XAttribute("alt", artwork.Description),
+            new XAttribute("src", $"data:image/svg+xml;base64,{Convert.ToBase64String(SvgImage.Of(artwork))}")),
         PageBreak => new("div", new XAttribute("class", "break"), ""),
         _ => throw new ArgumentException($"No element is made of a {block.GetType().Name}.", nameof(block)),
     };

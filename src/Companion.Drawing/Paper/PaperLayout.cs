@@ -48,6 +48,9 @@ internal sealed class PaperLayout(Lettering letters, SKRect body)
             case FigureGrid grid:
                 _flow.Add(new GridStrips(grid, letters, body).In(_flow.Room));
                 break;
+            case Drawn drawn:
+                _flow.Add([FigureStrips.OfArtwork(drawn.Artwork, body)]);
+                break;
             case PageBreak:
                 _flow.Break();
                 break;

@@ -22,6 +22,10 @@ internal static class Commands
         root.Add(ShowsCommand.Make());
         root.Add(ReplayCommand.Make());
         root.Add(ChaptersCommand.Make());
+        root.Add(ContactSheetCommand.Make());
+        root.Add(DescriptionCommand.Make());
+        root.Add(CaptionsCommand.Make());
+        root.Add(RecapCommand.Make());
         root.Add(KeysCommand.Make());
         root.Add(AudienceCommand.Make());
         return root;

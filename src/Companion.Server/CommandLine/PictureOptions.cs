@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Companion.Drawing.Colours;
 using Companion.Drawing.Stills;
@@ -49,16 +50,39 @@ internal sealed class PictureOptions
     /// <param name="cancel">Leaves the file as it was.</param>
     /// <returns>What the command leaves behind.</returns>
     /// <exception cref="PlainException">The file cannot be written, or its ending is none of those that are known.</exception>
-    public int Write(ParseResult asked, string what, Func<ImageSize, Artwork> draw, CancellationToken cancel)
+    public int Write(ParseResult asked, string what, Func<ImageSize, Artwork> draw, CancellationToken cancel) =>
+        WriteAll(asked, what, [draw], cancel);
+
+    /// <summary>Draws several; those after the first go into files of their own, with their number at the end of the name.</summary>
+    /// <param name="asked">What was typed.</param>
+    /// <param name="what">What is being done.</param>
+    /// <param name="draws">Each makes what to draw, of the size that was asked for.</param>
+    /// <param name="cancel">Leaves files as they were that are not written yet.</param>
+    /// <returns>What the command leaves behind.</returns>
+    /// <exception cref="PlainException">A file cannot be written, or its ending is none of those that are known.</exception>
+    public int WriteAll(ParseResult asked, string what, ImmutableArray<Func<ImageSize, Artwork>> draws, CancellationToken cancel)
     {
         var name = asked.GetRequiredValue(_output);
         var format = FormatOf(name);
-        var file = OutputFile.At(name, _output.Name);
-        using (LongWork.Begin(asked.InvocationConfiguration, what))
-            file.Write(format(draw(asked.GetValue(_size) ?? _usual)), cancel);
-        asked.InvocationConfiguration.Output.WriteLine($"Drawn to {file}.");
+        var files = Enumerable.Range(1, draws.Length).Select(number => OutputFile.At(Numbered(name, number), _output.Name)).ToList();
+        var done = 0;
+        using (LongWork.Begin(asked.InvocationConfiguration, what, () => $"{Volatile.Read(ref done)} of {draws.Length}"))
+        {
+            foreach (var (file, draw) in files.Zip(draws))
+            {
+                file.Write(format(draw(asked.GetValue(_size) ?? _usual)), cancel);
+                Interlocked.Increment(ref done);
+            }
+        }
+
+        foreach (var file in files)
+            asked.InvocationConfiguration.Output.WriteLine($"Drawn to {file}.");
         return ExitCode.Fine;
     }
+
+    private static string Numbered(string name, int number) => number == 1
+        ? name
+        : Path.Combine(Path.GetDirectoryName(name) ?? "", $"{Path.GetFileNameWithoutExtension(name)}-{number}{Path.GetExtension(name)}");
 
     private static Func<Artwork, byte[]> FormatOf(string name) => Path.GetExtension(name).ToUpperInvariant() switch
     {

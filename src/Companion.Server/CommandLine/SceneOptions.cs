@@ -1,10 +1,15 @@
 using System.CommandLine;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Server.AfterShow;
+using Companion.Server.Data;
+using Companion.Server.Shows;
+using Companion.Session.AfterShow;
+using Companion.Session.Shows;
 
 namespace Companion.Server.CommandLine;
 
-/// <summary>What a command that draws a board takes: a position, or the session as it stands.</summary>
+/// <summary>What a command that draws a board takes: a position, the session as it stands, or a moment of a stored show.</summary>
 internal sealed class SceneOptions
 {
     private readonly Argument<string?> _grid = new("grid")
@@ -12,6 +17,27 @@ internal sealed class SceneOptions
         Description = "The position: 81 characters row by row, or nine lines of nine. Without it the session's stage is drawn.",
         Arity = ArgumentArity.ZeroOrOne,
     };
+
+    private readonly Option<string?> _show = new("--show")
+    {
+        Description = "A stored show instead: its number, the path of a show file, or 'latest'.",
+        HelpName = "show",
+    };
+
+    private readonly Option<TimeSpan?> _at = new("--at")
+    {
+        Description = "The time in the show's video, as in 4:05; the show's end by default.",
+        CustomParser = result =>
+        {
+            if (VideoClock.Read(result.Tokens[0].Value) is { } time)
+                return time;
+            result.AddError($"--at takes a time such as 4:05 or 1:04:05 and not '{result.Tokens[0].Value}'.");
+            return null;
+        },
+        HelpName = "time",
+    };
+
+    private readonly Option<int?> _step = PlainOption.Number("--step", "Which of the show's events to stop after, from 1 on.", 1, int.MaxValue);
 
     /// <summary>The rules to look with.</summary>
     public LadderOptions Ladder { get; } = new();
@@ -21,6 +47,9 @@ internal sealed class SceneOptions
     public void AddTo(Command command)
     {
         command.Add(_grid);
+        command.Add(_show);
+        command.Add(_at);
+        command.Add(_step);
         Ladder.AddTo(command);
     }
 
@@ -29,7 +58,32 @@ internal sealed class SceneOptions
     /// <param name="ladder">The whole ladder.</param>
     /// <param name="wording">The words.</param>
     /// <exception cref="PlainException">There is no session, or no such rule or family.</exception>
-    public StillScene Read(ParseResult asked, Ladder ladder, Wording wording) => asked.GetValue(_grid) is { } text
-        ? StillScene.OfGrid(text, Ladder.Cut(asked, ladder))
-        : StillScene.OfSession(Ladder.Data(asked), ladder, wording);
+    public StillScene Read(ParseResult asked, Ladder ladder, Wording wording)
+    {
+        var isOfShow = asked.GetValue(_show) is not null || asked.GetValue(_at) is not null || asked.GetValue(_step) is not null;
+        if (asked.GetValue(_grid) is { } text)
+        {
+            return isOfShow
+                ? throw new PlainException("A grid has no moments: leave out --show, --at and --step, or the grid.")
+                : StillScene.OfGrid(text, Ladder.Cut(asked, ladder));
+        }
+
+        return isOfShow
+            ? StillScene.OfState(MomentOf(asked).State, ladder, wording)
+            : StillScene.OfSession(Ladder.Data(asked), ladder, wording);
+    }
+
+    private Moment MomentOf(ParseResult asked)
+    {
+        var show = ShowOptions.Open(
+            DataFolder.Open(Ladder.Data(asked)), asked.GetValue(_show) ?? ShowLibrary.Latest, asked.InvocationConfiguration.Error).Show;
+        if (asked.GetValue(_step) is { } step)
+        {
+            return step <= show.Moments.Length
+                ? show.Moments[step - 1]
+                : throw new PlainException($"The show has {show.Moments.Length} events and no number {step}: name an earlier one with --step.");
+        }
+
+        return asked.GetValue(_at) is { } at ? VideoTime.MomentAt(show, at) : show.Moments[^1];
+    }
 }

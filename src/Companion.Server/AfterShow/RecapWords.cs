@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Companion.Engine.Planning;
+using Companion.Engine.Planning.Talking;
+using Companion.Engine.Proofs;
+using Companion.Server.Planning;
+using Companion.Session.AfterShow.Recaps;
+
+namespace Companion.Server.AfterShow;
+
+/// <summary>The sentences of a recap; every writer has the same.</summary>
+/// <param name="Recap">The recap.</param>
+/// <param name="Wording">The words of deductions and the names of rules.</param>
+/// <param name="Rarity">How often remarks are true.</param>
+internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
+{
+    private const int MostRemarks = 8;
+
+    /// <summary>The title.</summary>
+    public string Title => Recap.Title.Length > 0 ? $"Recap: {Recap.Title}" : "Recap of a show";
+
+    /// <summary>How long it was and how many puzzles it had.</summary>
+    public string Summary => $"{VideoClock.Of(Recap.Length)} long, {Count(Recap.Puzzles.Length, "puzzle")}, {Count(Recap.Chapters.Length, "chapter")}.";
+
+    /// <summary>Where the time went: a line for each chapter, with its share.</summary>
+    public ImmutableArray<string> Times =>
+    [
+        .. Recap.Chapters.Select((chapter, index) =>
+        {
+            var end = index + 1 < Recap.Chapters.Length ? Recap.Chapters[index + 1].At : Recap.Length;
+            var length = end > chapter.At ? end - chapter.At : TimeSpan.Zero;
+            return string.Create(CultureInfo.InvariantCulture, $"{VideoClock.Of(chapter.At)} {chapter.Title}: {length.TotalMinutes:F1} min");
+        }),
+    ];
+
+    /// <summary>What a puzzle is called.</summary>
+    public static string TitleOf(RecapPuzzle puzzle) => puzzle.Credit.Title.Length > 0 ? puzzle.Credit.Title : "The puzzle";
+
+    /// <summary>Whom it is owed to; empty where that is not known.</summary>
+    public static string CreditOf(RecapPuzzle puzzle) =>
+        string.Join(", ", new[] { puzzle.Credit.Setter.Length > 0 ? $"set by {puzzle.Credit.Setter}" : "", puzzle.Credit.Link }.Where(part => part.Length > 0));
+
+    /// <summary>How hard it is and how it went.</summary>
+    public string CourseOf(RecapPuzzle puzzle)
+    {
+        var grade = GradeFigures.Of(puzzle.Grade);
+        var hardest = puzzle.Grade.Hardest is { } rung ? $", hardest rule {Wording.NameOf(rung.Rule.Id)}" : "";
+        var end = puzzle.SolvedAt is { } at ? $"solved at {VideoClock.Of(at)}" : "not finished";
+        var called = puzzle.CalledFirst > 0 ? $" {Count(puzzle.CalledFirst, "cell")} had been called by viewers on air before the digit was entered." : "";
+        return $"Grade: {grade.Word}{hardest}. Begun at {VideoClock.Of(puzzle.From)}, {end}, after {Count(puzzle.Entries, "entry", "entries")}.{called}";
+    }
+
+    /// <summary>Remarks that came true, the rarest first.</summary>
+    public ImmutableArray<string> RemarksOf(RecapPuzzle puzzle) =>
+    [
+        .. Rarity.Rank(puzzle.TrueRemarks.Where(IsOfAStep)).Take(MostRemarks).Select(point =>
+            $"{VideoClock.Of(puzzle.ToldAt[point.Step!.Value])} {PointText.Of(point, puzzle.Told, Wording, Rarity)}"),
+    ];
+
+    /// <summary>What was overlooked, and for how long.</summary>
+    public ImmutableArray<string> OverlookedOf(RecapPuzzle puzzle) =>
+    [
+        .. puzzle.Overlooked.Select(each =>
+        {
+            var words = Wording.HintsFor(each.Board, each.Deduction).Why.Words.Written;
+            var fate = each.WasTaken ? "then taken" : "and never taken";
+            return $"{words}: open from {VideoClock.Of(each.From)} for {VideoClock.Of(each.To - each.From)} and {Count(each.Entries, "entry", "entries")}, "
+                + $"{fate}, while {Wording.NameOf(each.Harder)} was worked.";
+        }),
+    ];
+
+    /// <summary>Mistakes and their mending, for the presenter alone.</summary>
+    public static ImmutableArray<string> SlipsOf(RecapPuzzle puzzle) =>
+    [
+        .. puzzle.Slips.Select(slip =>
+        {
+            var what = slip.IsStrike ? $"{slip.Candidate.Digit} struck in {slip.Candidate.Cell}" : $"{slip.Candidate.Digit} in {slip.Candidate.Cell}";
+            var end = slip.MendedAt is { } mended ? $"mended after {VideoClock.Of(mended - slip.At)}" : "never mended";
+            return $"{VideoClock.Of(slip.At)} {what}: {end}.";
+        }),
+    ];
+
+    /// <summary>A featured step on its board, with when it was told and why it holds.</summary>
+    public ImmutableArray<(string At, PlannedStep Step, WhyHint Hint)> FeaturedOf(RecapPuzzle puzzle) =>
+    [
+        .. puzzle.Featured.Select(place => (
+            VideoClock.Of(puzzle.ToldAt[place]),
+            puzzle.Told.Steps[place],
+            Wording.HintsFor(puzzle.Told.Steps[place].Board, puzzle.Told.Steps[place].Deduction).Why)),
+    ];
+
+    // Those that count steps of a route mean nothing where only some steps were told.
+    private static bool IsOfAStep(TalkingPoint point) =>
+        point.Step is not null && point is not (TalkingPoint.OneInTheWay or TalkingPoint.FirstDigit);
+
+    private static string Count(int number, string one, string? several = null) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several ?? one + "s")}");
+}

@@ -1,0 +1,33 @@
+using System.CommandLine;
+using Companion.Server.Data;
+using Companion.Server.Settings;
+using Companion.Session.AfterShow;
+using Companion.Session.Views;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion captions</c>: the call-outs of a show as captions of its video.</summary>
+internal static class CaptionsCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var (show, options) = (ShowOptions.Show(), new LadderOptions());
+        var format = new Option<string>("--format") { Description = "srt or vtt; vtt by default.", DefaultValueFactory = _ => "vtt" }
+            .AcceptOnlyFromAmong("srt", "vtt");
+        var output = new TextOutput();
+        var command = new Command("captions", "Writes the call-outs that were said in a show as captions of its video, SRT or WebVTT.");
+        command.Add(show);
+        options.AddTo(command);
+        command.Add(format);
+        output.AddTo(command);
+        command.SetAction((asked, cancel) =>
+        {
+            var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
+            var captions = Captions.Of(opened.Show, new Voice(ShippedFiles.Wording(options.Whole(asked))));
+            return Task.FromResult(output.Write(
+                asked, asked.GetValue(format) == "srt" ? CaptionFile.Srt(captions) : CaptionFile.WebVtt(captions), cancel));
+        });
+        return command;
+    }
+}

@@ -1,0 +1,54 @@
+using System.CommandLine;
+using Companion.Drawing.Paper;
+using Companion.Server.AfterShow;
+using Companion.Server.Data;
+using Companion.Server.Settings;
+using Companion.Session.AfterShow.Recaps;
+
+namespace Companion.Server.CommandLine;
+
+/// <summary><c>companion recap</c>: what a show was, to look back on or to hand out.</summary>
+internal static class RecapCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Make()
+    {
+        var show = ShowOptions.Show();
+        var html = new Option<string?>("--html") { Description = "Write one page of HTML that needs nothing else.", HelpName = "file" };
+        var pdf = new Option<string?>("--pdf") { Description = "Write a PDF file to print, on A4.", HelpName = "file" };
+        var md = new Option<string?>("--md") { Description = "Write Markdown; printed where no file is named at all.", HelpName = "file" };
+        var isPrivate = new Option<bool>("--private") { Description = "With the mistakes and how they were mended: for yourself." };
+        var options = new LadderOptions();
+        var command = new Command(
+            "recap", "Tells what a show was: credit, grade, featured steps with their reasons, what came true, what was overlooked, where the time went.")
+        {
+            show, html, pdf, md, isPrivate,
+        };
+        options.AddTo(command);
+        command.SetAction((asked, cancel) =>
+        {
+            var (ladder, streams) = (options.Whole(asked), asked.InvocationConfiguration);
+            var wording = ShippedFiles.Wording(ladder);
+            var files = new[] { html, pdf, md }.Select(option => asked.GetValue(option) is { } name ? OutputFile.At(name, option.Name) : null).ToList();
+            var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), streams.Error);
+            var (tally, all) = (new Tally(), RecapMaker.ScansOf(opened.Show));
+            RecapWords words;
+            using (LongWork.Begin(streams, "Looking at every moment again", () => $"{tally.Value} of {all}"))
+            {
+                var chapters = ShowChapters.Of(opened, ladder, wording).Chapters;
+                words = new(RecapMaker.Of(opened.Show, chapters, options.Cut(asked, ladder), tally, cancel), wording, ShippedFiles.Rarity());
+            }
+
+            var document = new PaperDocument(words.Title, PaperSize.A4, RecapPaper.Of(words, asked.GetValue(isPrivate)));
+            files[0]?.Write(PaperHtml.Write(document), cancel);
+            files[1]?.Write(PaperPdf.Write(document), cancel);
+            files[2]?.Write(RecapMarkdown.Of(words, asked.GetValue(isPrivate)), cancel);
+            if (files.TrueForAll(file => file is null))
+                streams.Output.Write(RecapMarkdown.Of(words, asked.GetValue(isPrivate)));
+            foreach (var file in files.OfType<OutputFile>())
+                streams.Output.WriteLine($"Written to {file}.");
+            return Task.FromResult(ExitCode.Fine);
+        });
+        return command;
+    }
+}

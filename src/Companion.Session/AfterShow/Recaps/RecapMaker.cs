@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Companion.Engine.Planning;
+using Companion.Engine.Planning.Talking;
+using Companion.Engine.Rules;
+using Companion.Session.Chapters;
+using Companion.Session.Events;
+using Companion.Session.Shows;
+using Companion.Session.State;
+
+namespace Companion.Session.AfterShow.Recaps;
+
+/// <summary>Makes a recap of a show. Pure; each moment of it is scanned anew, on all cores.</summary>
+public static class RecapMaker
+{
+    // Without featured rules, so many of the hardest steps told stand for the show.
+    private const int Hardest = 3;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="show">The show.</param>
+    /// <param name="chapters">Its chapters, by their times in the video.</param>
+    /// <param name="ladder">The whole ladder; what the presenter cut from it was not looked for.</param>
+    /// <param name="progress">Told how many moments were scanned; from any thread.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static Recap Of(
+        StoredShow show, ImmutableArray<ChapterMark> chapters, Ladder ladder, IProgress<long>? progress = null, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(show);
+        var scanned = 0L;
+        return new(show.Title, show.VideoLength, chapters, [.. Puzzles(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
+
+        void Scanned() => progress?.Report(Interlocked.Increment(ref scanned));
+    }
+
+    /// <summary>How many moments are scanned for it.</summary>
+    /// <param name="show">The show.</param>
+    public static int ScansOf(StoredShow show) => Puzzles(show).Sum(moments => ScannedShow.Distinct(moments).Count);
+
+    // A puzzle's moments are those between its loading and the next one's, an undo across it left out.
+    private static List<List<Moment>> Puzzles(StoredShow show) =>
+    [
+        .. show.Moments.Where(moment => moment.State.Grid.Puzzle is not null)
+            .GroupBy(moment => moment.State.Grid.Loading).OrderBy(loading => loading.Key).Select(loading => loading.ToList()),
+    ];
+
+    private static RecapPuzzle Puzzle(StoredShow show, List<Moment> moments, Ladder ladder, Action scanned, CancellationToken cancel)
+    {
+        var grid = moments[0].State.Grid;
+        var puzzle = grid.Puzzle!;
+        var whole = ladder.AtFirst;
+        var scans = ScannedShow.Of(moments, ladder, scanned, cancel);
+        var told = ToldSteps.Of(show, moments, ladder);
+        var plan = new RunPlan(ladder, puzzle.Board, [.. told.Select(step => step.Step)], puzzle.Board, []);
+        var solved = moments.Find(moment => moment.State.Grid is { Puzzle: { Solution: var solution } } full
+            && full.Filled.Count == 81 && full.Placed.All(solution.Holds));
+        return new(
+            grid.Credit,
+            puzzle.Board,
+            VideoTime.Near(show, moments[0]),
+            solved is null ? null : VideoTime.Near(show, solved),
+            moments[^1].State.Entries - moments[0].State.Entries,
+            PuzzleGrade.Of(Route.From(puzzle.Board, whole, cancel)))
+        {
+            Told = plan,
+            ToldAt = [.. told.Select(step => step.At)],
+            Featured = FeaturedOf(plan),
+            TrueRemarks = [.. TalkingPoints.Of(plan)],
+            Overlooked = OverlookedFinder.Of(show, moments, scans, ladder),
+            Slips = Slips.Of(show, moments),
+            Curve =
+            [
+                .. scans.Select(each => new Openness(
+                    VideoTime.Near(show, each.Moment),
+                    each.Scan.Known is null ? null : each.Scan.Open.Length,
+                    each.Scan.Known?.CellsWith(2).Count ?? 0)),
+            ],
+            CalledFirst = CalledFirst(moments),
+        };
+    }
+
+    private static ImmutableArray<int> FeaturedOf(RunPlan plan)
+    {
+        var places = Enumerable.Range(0, plan.Steps.Length).Where(place => plan.Steps[place].IsFeatured).ToList();
+        return places.Count > 0
+            ? [.. places]
+            : [.. Enumerable.Range(0, plan.Steps.Length).OrderByDescending(place => plan.Steps[place].Rung.Place).Take(Hardest).Order()];
+    }
+
+    private static int CalledFirst(IEnumerable<Moment> moments)
+    {
+        var (called, first) = (new HashSet<Engine.Cell>(), new HashSet<Engine.Cell>());
+        foreach (var moment in moments)
+        {
+            if (moment.Happened is CallsPutOnAir calls)
+                called.UnionWith(calls.Cells.Select(cell => cell.Cell));
+            else if (moment.Happened is DigitPlaced placed && called.Contains(placed.Cell))
+                first.Add(placed.Cell);
+        }
+
+        return first.Count;
+    }
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Companion.Engine;
+using Companion.Engine.Planning;
+using Companion.Engine.Planning.Talking;
+using Companion.Session.State;
+
+namespace Companion.Session.AfterShow.Recaps;
+
+/// <summary>One puzzle of a show. All times are those of the video.</summary>
+/// <param name="Credit">What it is called and whom it is owed to.</param>
+/// <param name="Start">The puzzle.</param>
+/// <param name="From">When it was loaded.</param>
+/// <param name="SolvedAt">When the grid was full and right; null where it never was.</param>
+/// <param name="Entries">How many entries were made.</param>
+/// <param name="Grade">How hard it is.</param>
+public sealed record RecapPuzzle(Credit Credit, Board Start, TimeSpan From, TimeSpan? SolvedAt, int Entries, PuzzleGrade Grade)
+{
+    /// <summary>What was told: deductions put on air or counted as used, each on its board; a route for those who put remarks into words.</summary>
+    public required RunPlan Told { get; init; }
+
+    /// <summary>When each of the steps told was.</summary>
+    public required ImmutableArray<TimeSpan> ToldAt { get; init; }
+
+    /// <summary>The places, 0-based, of the steps told that were featured or, where none was, of the hardest ones.</summary>
+    public required ImmutableArray<int> Featured { get; init; }
+
+    /// <summary>Remarks that were true of the steps told.</summary>
+    public required ImmutableArray<TalkingPoint> TrueRemarks { get; init; }
+
+    /// <summary>What stood open for long while harder steps were made, the longest first.</summary>
+    public required ImmutableArray<Overlooked> Overlooked { get; init; }
+
+    /// <summary>Digits and strikes that the solution does not have, in order. For the presenter alone.</summary>
+    public required ImmutableArray<Slip> Slips { get; init; }
+
+    /// <summary>How much was open, as the grid changed.</summary>
+    public required ImmutableArray<Openness> Curve { get; init; }
+
+    /// <summary>
+    /// In how many cells the digit was entered after viewers had called the cell on air. Who they were and what else they called is
+    /// never stored.
+    /// </summary>
+    public required int CalledFirst { get; init; }
+}
