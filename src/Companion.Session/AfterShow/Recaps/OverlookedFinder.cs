@@ -56,7 +56,7 @@ internal static class OverlookedFinder
             var (first, scan) = scans[open[deduction]];
             var entries = end.State.Entries - first.State.Entries;
             var harder = worked.Where(step => step.Entry > first.State.Entries && step.Entry <= end.State.Entries && ladder.Has(step.Rule))
-                .MaxBy(step => ladder.RungOf(step.Rule));
+                .OrderByDescending(step => ladder.RungOf(step.Rule)).FirstOrDefault();
             if (entries >= EasierOpen.Patience && harder.Entry > 0 && ladder.RungOf(harder.Rule) > ladder.RungOf(deduction.Rule))
             {
                 closed.Add(new(

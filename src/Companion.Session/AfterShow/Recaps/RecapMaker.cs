@@ -5,7 +5,6 @@ using Companion.Engine.Rules;
 using Companion.Session.Chapters;
 using Companion.Session.Events;
 using Companion.Session.Shows;
-using Companion.Session.State;
 
 namespace Companion.Session.AfterShow.Recaps;
 
@@ -72,7 +71,7 @@ public static class RecapMaker
                 .. scans.Select(each => new Openness(
                     VideoTime.Near(show, each.Moment),
                     each.Scan.Known is null ? null : each.Scan.Open.Length,
-                    each.Scan.Known?.CellsWith(2).Count ?? 0)),
+                    each.Scan.Known is { } known ? known.Open.Count(cell => known[cell].Count == 2) : 0)),
             ],
             CalledFirst = CalledFirst(moments),
         };

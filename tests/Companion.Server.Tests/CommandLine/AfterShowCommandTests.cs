@@ -1,0 +1,81 @@
+using Companion.Server.Data;
+using Companion.Server.Log;
+using Companion.Server.Tests.AfterShow;
+using Companion.Server.Tests.Running;
+using SkiaSharp;
+
+namespace Companion.Server.Tests.CommandLine;
+
+public sealed class AfterShowCommandTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public AfterShowCommandTests()
+    {
+        using var log = SqliteEventLog.Open(DataFolder.Open(_folder.Path));
+        log.Append(0, AiredShow.Of(3).Events);
+    }
+
+    [Fact]
+    public async Task A_description_has_credit_link_and_chapters()
+    {
+        var (code, output, _) = await Cli.Run("description", "latest", "--data", _folder.Path);
+
+        Assert.Equal(0, code);
+        Assert.Contains("Puzzle: set by A. Setter, https://example.org/lanterns\n", output, StringComparison.Ordinal);
+        var chapters = (await Cli.Run("chapters", "latest", "--data", _folder.Path)).Output;
+        Assert.EndsWith("\nChapters\n" + chapters, output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("srt", "1\n00:")]
+    [InlineData("vtt", "WEBVTT\n\n00:")]
+    public async Task Captions_are_printed_or_written(string format, string beginning)
+    {
+        var (code, output, _) = await Cli.Run("captions", "1", "--format", format, "--data", _folder.Path);
+        Assert.Equal(0, code);
+        Assert.StartsWith(beginning, output, StringComparison.Ordinal);
+
+        await Cli.Run("captions", "1", "--format", format, "--data", _folder.Path, "--out", _folder.In("captions"));
+        Assert.Equal(output, await File.ReadAllTextAsync(_folder.In("captions"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task A_contact_sheet_has_as_many_sheets_as_it_needs()
+    {
+        Assert.Equal(0, (await Cli.Run("contact-sheet", "1", "--data", _folder.Path, "--out", _folder.In("all.png"))).ExitCode);
+        var (code, output, _) = await Cli.Run("contact-sheet", "1", "--per-sheet", "2", "--data", _folder.Path, "--out", _folder.In("two.svg"));
+        Assert.Equal(0, code);
+        Assert.Contains("two-2.svg", output, StringComparison.Ordinal);
+        using var sheet = SKBitmap.Decode(_folder.In("all.png"));
+        Assert.Equal((1920, 1080), (sheet.Width, sheet.Height));
+    }
+
+    [Fact]
+    public async Task Any_moment_of_a_show_is_drawn()
+    {
+        await Draw("first.png", "--show", "1", "--step", "1");
+        await Draw("last.png", "--show", "latest");
+        await Draw("begin.png", "--show", "1", "--at", "0:00");
+        Assert.NotEqual(await Bytes("first.png"), await Bytes("last.png"));
+        Assert.Equal(await Bytes("first.png"), await Bytes("begin.png"));
+
+        var (code, _, error) = await Cli.Run("still", "--show", "1", "--step", "100000", "--data", _folder.Path, "--out", _folder.In("x.png"));
+        Assert.Equal(2, code);
+        Assert.Contains("no number 100000", error, StringComparison.Ordinal);
+        Assert.Equal(2, (await Cli.Run("still", "--at", "soon", "--out", _folder.In("x.png"))).ExitCode);
+        Assert.Equal(2, (await Cli.Run("still", MadeShow.Lanterns, "--step", "1", "--out", _folder.In("x.png"))).ExitCode);
+        Assert.False(File.Exists(_folder.In("x.png")));
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private async Task Draw(string file, params string[] words)
+    {
+        var (code, _, error) = await Cli.Run(["still", .. words, "--data", _folder.Path, "--out", _folder.In(file)]);
+        Assert.Equal("", error);
+        Assert.Equal(0, code);
+    }
+
+    private Task<byte[]> Bytes(string file) => File.ReadAllBytesAsync(_folder.In(file), TestContext.Current.CancellationToken);
+}
