@@ -51,7 +51,7 @@ internal static class RecapMarkdown
             text.Append("- ").Append(Escaped(line)).Append('\n');
     }
 
-    // CommonMark 0.31.2, 2.4: any ASCII punctuation may be escaped. Those that begin something of their own are; a link stays one.
+    // CommonMark 0.31.2, 2.4: every ASCII punctuation sign may be escaped. Those that begin something of their own are; a link stays one.
     private static string Escaped(string text)
     {
         var escaped = new StringBuilder(text.Length);
