@@ -118,4 +118,14 @@ export interface DeskMethods {
   NoteStep: (places: string, removes: string, text: string) => Reply;
   /** Says too whether these rules are needed. The answer is pushed when it is there. */
   Vet: (grid: string, rules: string[]) => Reply;
+  /** This page begins to follow the screen; another one stops. The pictures are posted. */
+  FollowScreen: (page: string, withMarks: boolean) => Reply;
+  StopFollowing: (page: string) => Reply;
+  /** What stands in a cell that was held back: the digit, or 0 for nothing. */
+  ReadAs: (cell: CellName, digit: number) => Reply;
+  /** It is as it was read. */
+  AcceptReading: (cell: CellName) => Reply;
+  LoadFromScreen: () => Reply;
+  /** Makes the session what is on the screen wherever the two are apart. */
+  TakeScreen: () => Reply;
 }

@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Running;
 using Companion.Benchmarks;
+using Companion.Benchmarks.Following;
 using Companion.Benchmarks.KeyToPaint;
 using Companion.Benchmarks.Load;
 using Companion.Benchmarks.Sight;
@@ -8,6 +9,7 @@ using Companion.Benchmarks.Sight;
 // dotnet run -c Release --project tests/Companion.Benchmarks -- medians            one solution? in half a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- scans              the scan after an entry, whole and rule by rule, in a minute
 // dotnet run -c Release --project tests/Companion.Benchmarks -- key-to-paint       a key in the panel to the painted overlay, minutes
+// dotnet run -c Release --project tests/Companion.Benchmarks -- follow             the presenter's screen to the panel that follows it, in two minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- load               entries while viewers follow and a chat is busy, in ten minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- coverage           what each rung solves of the open lists, minutes
 // dotnet run -c Release --project tests/Companion.Benchmarks -- made               what each rung solves of puzzles that our generator makes, in a minute
@@ -45,8 +47,13 @@ else if (args is ["glyphs"])
     GlyphReads.Print(Console.Out);
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
+<<<<<<< HEAD
 else if (args is ["sight", ..])
     await SightTable.PrintAsync(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 400);
+=======
+else if (args is ["follow"])
+    await ScreenToNext.PrintAsync(Console.Out);
+>>>>>>> c1dba20 (Follow my screen: pictures of the grid by the browser's own capture, read and entered as if they were typed; what is unsure waits for one key)
 else if (args is ["load", ..])
     await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..] : ["0", "500", "1000", "2000", "4000", "2000/1", "2000/2", "2000/3"]);
 else

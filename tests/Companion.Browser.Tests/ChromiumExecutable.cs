@@ -17,10 +17,13 @@ public static class ChromiumExecutable
         "--disable-component-update", "--disable-sync",
     ];
 
-    public static BrowserTypeLaunchOptions Options(IPlaywright playwright) => new()
+    /// <summary>How it is launched.</summary>
+    /// <param name="playwright">Installs it where it has to.</param>
+    /// <param name="more">More arguments than usual.</param>
+    public static BrowserTypeLaunchOptions Options(IPlaywright playwright, params string[] more) => new()
     {
         ExecutablePath = Installed() ?? FromDebian() ?? FromPlaywright(playwright),
-        Args = Arguments,
+        Args = [.. Arguments, .. more],
     };
 
     private static string? Installed()

@@ -26,6 +26,7 @@ export function DeskPage({ model }: { model: DeskModel }) {
     return listenToKeys(document, model, {
       focusFilter: () => page.current?.querySelector<HTMLElement>('#filter')?.focus(),
       focusCueText: () => page.current?.querySelector<HTMLElement>('#cue-text')?.focus(),
+      focusHeld: () => page.current?.querySelector<HTMLElement>('.screen-call.held')?.focus(),
       focusCursor: () => focusCell(grid(), model.board.selection.value.cursor),
     });
   }, [model]);

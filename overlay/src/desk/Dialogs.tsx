@@ -6,6 +6,7 @@ import { LadderDialog } from './ladder/LadderDialog.tsx';
 import { RunSheetDialog } from './plan/RunSheetDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
 import { ShowsDialog } from './shows/ShowsDialog.tsx';
+import { ScreenDialog } from './screen/ScreenDialog.tsx';
 import { ViewersDialog } from './viewers/ViewersDialog.tsx';
 import { WhyDialog } from './why/WhyDialog.tsx';
 import './dialogs.css';
@@ -29,6 +30,8 @@ export function Dialogs() {
       return <RunSheetDialog />;
     case 'shows':
       return <ShowsDialog />;
+    case 'screen':
+      return <ScreenDialog />;
     case 'why':
       return <WhyDialog />;
     case null:

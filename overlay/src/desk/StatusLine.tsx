@@ -6,6 +6,7 @@ import { RunSheetButton } from './plan/RunSheetButton.tsx';
 import { Sign } from './Sign.tsx';
 import { RecordingPart } from './shows/RecordingPart.tsx';
 import { ShowsButton } from './shows/ShowsButton.tsx';
+import { ScreenSign } from './screen/ScreenSign.tsx';
 
 /** The foot of the desk: the connection, the chat, and why the last thing asked for was not done. */
 export function StatusLine() {
@@ -28,6 +29,7 @@ export function StatusLine() {
         {refusal.value || model.asking.said.value}
       </p>
       {desk?.role === 'presenter' && <ShowsButton />}
+      <ScreenSign />
       {desk && <RunSheetButton />}
       <button type="button" aria-keyshortcuts="?" onClick={() => model.open('keys')}>
         Keys <KeyHint keys="?" />

@@ -8,6 +8,9 @@ import { DeskPage } from '../desk/DeskPage.tsx';
 import { DeskModel } from '../desk/model/model.ts';
 import { habitStorage, Settings } from '../desk/model/settings.ts';
 import { takeTheme } from '../palette/theme.ts';
+import { workerBeat } from '../screen/beat.ts';
+import { openCapture, whyNoCapture } from '../screen/capture.ts';
+import { ServerPost } from '../screen/post.ts';
 import type { CuesView, DeskView, DoorView, NextView, ViewersView } from '../wire.ts';
 import type { ForecastView } from '../wireForecast.ts';
 import type { LadderView } from '../wireLadder.ts';
@@ -23,7 +26,15 @@ const { hub, line } = connectPage(deskHubOf(window.location.pathname));
 const views = new Views(hub);
 const calls = new DeskCalls(hub);
 const signs = { state: line.state, refusal: line.refusal, waiting: calls.waiting };
-const model = new DeskModel(calls, signs, new Settings(habitStorage()), nextPicture);
+const screen = {
+  whyNot: whyNoCapture(window),
+  open: openCapture,
+  post: new ServerPost(),
+  beat: workerBeat,
+  now: () => performance.now(),
+  page: crypto.randomUUID?.() ?? String(Math.random()),
+};
+const model = new DeskModel(calls, signs, new Settings(habitStorage()), nextPicture, screen);
 
 views.on<DeskView>('Desk', (view) => model.takeDesk(view));
 views.on<NextView>('Next', (view) => model.takeNext(view));

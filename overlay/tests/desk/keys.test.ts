@@ -66,6 +66,7 @@ describe('anywhere on the desk', () => {
     ['k', 'cueDone'],
     ['a', 'allowCoHosts'],
     ['y', 'why'],
+    ['m', 'screen'],
     ['ArrowUp', '-'],
     ['Ctrl+n', '-'],
     ['Ctrl+p', '-'],

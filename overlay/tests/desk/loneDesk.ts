@@ -4,6 +4,7 @@ import type { LineState } from '../../src/connection/line.ts';
 import { DeskModel } from '../../src/desk/model/model.ts';
 import { Settings } from '../../src/desk/model/settings.ts';
 import type { Reply } from '../../src/wire.ts';
+import { HandScreen } from '../screen/screenDoubles.ts';
 
 /** Writes down every call as `Method argument argument`, and refuses the methods it was told to refuse. */
 export class RecordingCalls implements Calls {
@@ -20,12 +21,19 @@ export class RecordingCalls implements Calls {
 export class LoneDesk {
   readonly calls = new RecordingCalls();
   readonly state = signal<LineState>('connected');
+  readonly screen = new HandScreen();
   readonly model: DeskModel;
   #forPicture: (() => void)[] = [];
 
   constructor() {
     const line = { state: this.state, refusal: signal(''), waiting: signal(0) };
-    this.model = new DeskModel(this.calls, line, new Settings(null), (run) => this.#forPicture.push(run));
+    this.model = new DeskModel(
+      this.calls,
+      line,
+      new Settings(null),
+      (run) => this.#forPicture.push(run),
+      this.screen,
+    );
   }
 
   get made(): string[] {

@@ -27,6 +27,11 @@ internal static class HubPaths
     /// <param name="role">Whose key.</param>
     /// <param name="hub">The path of the hub.</param>
     public static bool IsOf(AccessRole role, string hub) => hub == Of(role) || hub == Of(role) + Replay;
+    /// <summary>Where the presenter's panel posts pictures of its grid; under its hub, whose cookie is sent there.</summary>
+    public const string Screen = Presenter + "/screen";
+
+    /// <summary>Where the presenter's panel posts a whole picture in which to look for a grid.</summary>
+    public const string ScreenGrid = Screen + "/grid";
 
     /// <summary>All of them, in the order of the roles that open them.</summary>
     public static ImmutableArray<string> Each { get; } = [Presenter, Desk, Overlay, Audience];

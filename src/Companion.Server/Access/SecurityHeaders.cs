@@ -10,6 +10,9 @@ internal sealed class SecurityHeaders(RequestDelegate next)
         "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self'; connect-src 'self'; "
         + "base-uri 'none'; form-action 'none'; object-src 'none'; frame-ancestors 'none'";
 
+    // The one page that may ask the browser for a picture of the screen.
+    private static readonly PathString FollowsScreen = "/presenter";
+
     /// <summary>Sets the headers.</summary>
     public Task InvokeAsync(HttpContext context)
     {
@@ -19,6 +22,7 @@ internal sealed class SecurityHeaders(RequestDelegate next)
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = context.Request.Path.StartsWithSegments(FollowsScreen) ? "display-capture=(self)" : "display-capture=()";
         headers.CacheControl = "no-store";
         return next(context);
     }

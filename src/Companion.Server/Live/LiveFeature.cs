@@ -4,6 +4,7 @@ using Companion.Server.Live.Asks;
 using Companion.Server.Live.Audience;
 using Companion.Server.Live.Audience.Door;
 using Companion.Server.Live.Desk;
+using Companion.Server.Live.Following;
 using Companion.Server.Live.Loop;
 using Companion.Server.Live.Overlay;
 using Companion.Server.Live.Replay;
@@ -35,6 +36,7 @@ internal static class LiveFeature
         services.AddSingleton<FanOut>().AddSingleton<ScenesShown>();
         services.AddHosted<SessionLoop>();
         services.AddOutput<OverlayPump>().AddOutput<DeskPump>();
+        services.AddFollowing();
         services.AddAsks(ladder).AddOwnAudience().AddSingleton<AudienceLink>();
         services.AddHosted<DoorPump>().AddSingleton<IAudienceOutput>(provider => provider.GetRequiredService<DoorPump>());
         services.AddHubs()
@@ -50,6 +52,7 @@ internal static class LiveFeature
     {
         app.MapAudience();
         ImportEndpoint.Map(app);
+        ScreenEndpoint.Map(app);
 
         // A key held down repeats some 30 times a second, at 60 bytes each.
         var writing = new TrafficLimit(BytesPerSecond: 16 * 1024, Burst: 64 * 1024);

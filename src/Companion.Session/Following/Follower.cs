@@ -77,14 +77,17 @@ public sealed record Follower
 
     private SeenCell Meant(Cell cell, SeenCell seen)
     {
-        var said = Words.TryGetValue(cell, out var word) && word.Read == seen.Content;
-        var content = said ? word.Meant : seen.Content;
+        var said = IsSaid(cell, seen.Content);
+        var content = said ? Words[cell].Meant : seen.Content;
         if (WithMarks)
             return new(content, seen.IsGiven, said || seen.IsSure);
         // Whatever the small digits are, they are no big one.
         var isMarked = content.Digit is null && !content.IsEmpty;
         return new(content.WithoutMarks(), seen.IsGiven, said || seen.IsSure || isMarked);
     }
+
+    // What was said is learned, and may be what is read from then on.
+    private bool IsSaid(Cell cell, CellContent read) => Words.TryGetValue(cell, out var word) && (word.Read == read || word.Meant == read);
 
     private FollowStep Wait(PuzzleSeen.Kind puzzle, Screen meant)
     {
@@ -99,7 +102,7 @@ public sealed record Follower
     private FollowStep Follow(Screen meant, CellSet steady, SessionState state, DateTimeOffset now)
     {
         var changed = steady & meant.Where((cell, seen) => !Taken.TryGetValue(cell, out var taken) || taken != seen.Content);
-        var held = Holding.Of(meant, changed, state.Grid, cell => Words.TryGetValue(cell, out var word) && word.Read == Before![cell].Content);
+        var held = Holding.Of(meant, changed, state.Grid, cell => IsSaid(cell, Before![cell].Content));
         if (held.Count(each => each.Reason == HeldReason.Unsure) > MostUnsure)
             return new(this, FollowStatus.GridNotFound, []);
         var taken = changed - CellSet.Of([.. held.Select(each => each.Cell)]);

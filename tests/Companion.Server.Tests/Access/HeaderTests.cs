@@ -29,6 +29,19 @@ public sealed class HeaderTests(HeaderTests.TwoFiles fixture) : IClassFixture<He
     }
 
     [Theory]
+    [InlineData("/presenter", "display-capture=(self)")]
+    [InlineData("/presenter.html", "display-capture=()")]
+    [InlineData("/desk", "display-capture=()")]
+    [InlineData("/stage", "display-capture=()")]
+    [InlineData("/", "display-capture=()")]
+    public async Task The_presenters_page_alone_may_ask_for_the_screen(string path, string policy)
+    {
+        using var answer = await Get(path);
+
+        Assert.Equal(policy, Assert.Single(answer.Headers.GetValues("Permissions-Policy")));
+    }
+
+    [Theory]
     [InlineData("/")]
     [InlineData("/presenter")]
     [InlineData("/presenter.html")]

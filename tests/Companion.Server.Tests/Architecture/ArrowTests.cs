@@ -23,7 +23,7 @@ public sealed class ArrowTests
         Assert.Equal(["Companion.Engine"], OurReferences(SessionAssembly));
         Assert.Equal(["Companion.Engine", "Companion.Session"], OurReferences(DrawingAssembly));
         Assert.Equal(["Companion.Engine"], OurReferences(SightAssembly));
-        Assert.Equal(["Companion.Drawing", "Companion.Engine", "Companion.Session"], OurReferences(ServerAssembly));
+        Assert.Equal(["Companion.Drawing", "Companion.Engine", "Companion.Session", "Companion.Sight"], OurReferences(ServerAssembly));
     }
 
     [Fact]

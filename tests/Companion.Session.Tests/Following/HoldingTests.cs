@@ -43,6 +43,17 @@ public sealed class HoldingTests
     }
 
     [Fact]
+    public void A_reading_that_has_learned_what_was_said_is_not_asked_about_again_however_unsure_it_stays()
+    {
+        _show.LookTwice(_show.Screen(("r1c1", Sees(7, isSure: false))));
+        _show.Say("r1c1", 4);
+        _show.Look(_show.Screen(("r1c1", Sees(4, isSure: false))));
+
+        Assert.Empty(_show.Last.Held);
+        Assert.Equal("r1c1=4", _show.Session.State.Grid.Placed.ToString());
+    }
+
+    [Fact]
     public void A_digit_that_stands_in_its_house_already_waits_until_it_is_accepted()
     {
         _show.Program.Place("r1c1", 3);

@@ -34,6 +34,7 @@ export type SimpleAction =
   | 'why'
   | 'shows'
   | 'recording'
+  | 'screen'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -87,6 +88,7 @@ const letters: Record<string, SimpleAction> = {
   y: 'why',
   s: 'shows',
   g: 'recording',
+  m: 'screen',
   '/': 'filter',
   '?': 'keys',
 };

@@ -26,6 +26,7 @@ export const boardKeys: readonly KeyEntry[] = [
   { keys: 'Ctrl+Y, Ctrl+Shift+Z', words: 'Redo' },
   { keys: 'Y', words: 'Why a digit is, or cannot be, in the cell' },
   { keys: 'L', words: 'Load a puzzle' },
+  { keys: 'M', words: 'Follow my screen; while a reading waits, go to it' },
 ];
 
 export const airKeys: readonly KeyEntry[] = [

@@ -6,6 +6,7 @@ export interface FocusTargets {
   focusFilter(): void;
   focusCursor(): void;
   focusCueText(): void;
+  focusHeld(): void;
 }
 
 /** Listens to the keys of the whole desk. Returns what stops it. */
@@ -121,6 +122,10 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       return;
     case 'recording':
       if (board.mayEnter.value) model.shows.keyRecording();
+      return;
+    case 'screen':
+      if (model.screen.held.value) focus.focusHeld();
+      else if (model.screen.mayFollow.value) model.open('screen');
       return;
     case 'keys':
       model.open('keys');

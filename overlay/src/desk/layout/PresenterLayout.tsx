@@ -4,6 +4,7 @@ import { BoardArea } from '../board/BoardArea.tsx';
 import { CueCall } from '../cues/CueCall.tsx';
 import { CuesArea } from '../cues/CuesArea.tsx';
 import { NextArea } from '../next/NextArea.tsx';
+import { ScreenCall } from '../screen/ScreenCall.tsx';
 import { WatchArea } from '../watch/WatchArea.tsx';
 
 /** The presenter's areas. A cue that is called out takes its room from Next, never from the board. */
@@ -15,6 +16,7 @@ export function PresenterLayout({ desk }: { desk: DeskView }) {
         <BoardArea desk={desk} />
       </div>
       <div class="column">
+        <ScreenCall />
         <CueCall />
         <NextArea />
         <CuesArea />

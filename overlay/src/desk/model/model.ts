@@ -11,6 +11,7 @@ import { LadderModel } from './ladder.ts';
 import { NextModel } from './next.ts';
 import { PlanModel } from './plan.ts';
 import { type NextPicture, ScenesModel } from './scenes.ts';
+import { ScreenModel, type ScreenParts } from './screen.ts';
 import type { Settings } from './settings.ts';
 import { ShowsModel } from './shows.ts';
 import { VetModel } from './vet.ts';
@@ -26,7 +27,8 @@ export type DialogName =
   | 'ladder'
   | 'runSheet'
   | 'why'
-  | 'shows';
+  | 'shows'
+  | 'screen';
 
 /** What the desk knows of its connection. */
 export interface LineSigns {
@@ -55,10 +57,17 @@ export class DeskModel {
   readonly vet: VetModel;
   readonly why: WhyModel;
   readonly shows: ShowsModel;
+  readonly screen: ScreenModel;
   readonly settings: Settings;
   readonly line: LineSigns;
 
-  constructor(calls: Calls, line: LineSigns, settings: Settings, nextPicture: NextPicture) {
+  constructor(
+    calls: Calls,
+    line: LineSigns,
+    settings: Settings,
+    nextPicture: NextPicture,
+    screen: ScreenParts,
+  ) {
     this.asking = new Asking(calls);
     this.next = new NextModel(this.asking, this.#desk);
     this.forecast = new ForecastModel(this.#desk);
@@ -78,6 +87,7 @@ export class DeskModel {
     this.vet = new VetModel(this.asking);
     this.why = new WhyModel(this.asking, this.#desk);
     this.shows = new ShowsModel(this.asking, this.#desk);
+    this.screen = new ScreenModel(this.asking, this.#desk, screen);
     this.settings = settings;
     this.line = line;
   }
@@ -93,6 +103,7 @@ export class DeskModel {
   takeDesk(view: DeskView): void {
     this.#desk.value = view;
     this.next.confirm();
+    this.screen.compare(view);
   }
 
   takeNext(view: NextView): void {

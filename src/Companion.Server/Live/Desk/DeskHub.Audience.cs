@@ -1,4 +1,5 @@
 using Companion.Server.Access;
+using Companion.Server.Live.Loop;
 using Companion.Server.Wire;
 using Companion.Session.Audience;
 using Companion.Session.Commands;
@@ -14,7 +15,7 @@ internal sealed partial class DeskHub
     {
         var now = session.Current.State.Sequence;
         if (Caller != AccessRole.Presenter)
-            return new("Only the presenter may do this: ask the presenter.", now);
+            return new(Permission.OnlyThePresenter, now);
         await Clients.Caller.AudienceLink(link.With(boards.Current.Door));
         return new(null, now);
     }

@@ -5,6 +5,7 @@ using Companion.Server.Access;
 using Companion.Server.Live.Asks;
 using Companion.Server.Live.Audience;
 using Companion.Server.Live.Audience.Door;
+using Companion.Server.Live.Following;
 using Companion.Server.Live.Loop;
 using Companion.Server.Shows;
 using Companion.Server.Wire;
@@ -29,6 +30,7 @@ namespace Companion.Server.Live.Desk;
 /// <param name="vetter">Vets grids.</param>
 /// <param name="shows">The kept shows.</param>
 /// <param name="showDesk">Answers what is asked about them.</param>
+/// <param name="screens">Follows the presenter's screen.</param>
 /// <param name="voice">The words.</param>
 /// <param name="ladder">The whole ladder.</param>
 internal sealed partial class DeskHub(
@@ -41,6 +43,7 @@ internal sealed partial class DeskHub(
     Vetter vetter,
     ShowLibrary shows,
     ShowDesk showDesk,
+    ScreenDesk screens,
     Voice voice,
     Ladder ladder) : Hub<IDeskClient>
 {

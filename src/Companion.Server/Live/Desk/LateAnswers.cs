@@ -28,7 +28,7 @@ internal sealed partial class LateAnswers(SessionLoop session, IHubContext<DeskH
         string? WhyNot()
         {
             if (who != AccessRole.Presenter)
-                return "Only the presenter may do this: ask the presenter.";
+                return Permission.OnlyThePresenter;
             try
             {
                 var answer = read(snapshot);

@@ -34,7 +34,13 @@ internal sealed partial class SessionLoop(
     /// Makes the command, given the session at its turn. Throws a <see cref="FormatException"/> with one plain sentence where what
     /// was sent names none.
     /// </param>
-    public async Task<Reply> Ask(AccessRole who, Func<Snapshot, Command> read)
+    public Task<Reply> Ask(AccessRole who, Func<Snapshot, Command> read) => AskAll(who, now => [read(now)]);
+
+    /// <summary>Has several things done, one after the other and with nothing in between; one that is refused stops no other.</summary>
+    /// <param name="who">Whose key they came with.</param>
+    /// <param name="read">As for one; it may come to none.</param>
+    /// <returns>The first refusal, or none.</returns>
+    public async Task<Reply> AskAll(AccessRole who, Func<Snapshot, IReadOnlyList<Command>> read)
     {
         var answer = new TaskCompletionSource<Reply>(TaskCreationOptions.RunContinuationsAsynchronously);
         await _turns.Writer.WriteAsync(() => answer.SetResult(Answer(who, read)));
@@ -98,12 +104,18 @@ internal sealed partial class SessionLoop(
             turn();
     }
 
-    private Reply Answer(AccessRole who, Func<Snapshot, Command> read)
+    private Reply Answer(AccessRole who, Func<Snapshot, IReadOnlyList<Command>> read)
     {
         try
         {
-            var command = read(_current);
-            return Permission.Refusal(who, command, _current.State) is { } refusal ? Refuse(refusal) : Do(command);
+            string? refusal = null;
+            foreach (var command in read(_current))
+            {
+                var reason = Permission.Refusal(who, command, _current.State) ?? Do(command).Refusal;
+                refusal ??= reason;
+            }
+
+            return new(refusal, _current.State.Sequence);
         }
         catch (FormatException unreadable)
         {

@@ -1,0 +1,102 @@
+import type { Box, Size } from './corners.ts';
+import { fingerprintOf, sampleSide } from './fingerprint.ts';
+
+/** A picture that was taken, with what is to be sent of it. */
+export interface Taken {
+  /** The picture, in memory alone. */
+  canvas: HTMLCanvasElement;
+  /** The same as a file, or null where the browser failed to make one. */
+  file: Promise<Blob | null>;
+}
+
+/** What the browser shows of the presenter's screen, until it is stopped. */
+export interface Capture {
+  /** To look at. */
+  readonly stream: MediaStream;
+  /** Of the pictures. */
+  readonly size: Size;
+  /** Whether there is a first picture. */
+  readonly isReady: boolean;
+  fingerprint(box: Box): Uint8Array;
+  /** @param type `image/png` for what is read, `image/jpeg` for whole pictures. */
+  take(box: Box, size: Size, type: 'image/png' | 'image/jpeg'): Taken;
+  stop(): void;
+}
+
+/** Asks for a screen; `ended` is called when the browser or the presenter stops showing it there. */
+export type OpenCapture = (ended: () => void) => Promise<Capture>;
+
+/** Why this page cannot be shown a screen, in one plain sentence; null where it can. */
+export function whyNoCapture(page: Pick<Window, 'isSecureContext' | 'navigator'>): string | null {
+  if (!page.isSecureContext)
+    return 'Browsers show their screen only to pages from this machine or by https: open the panel on the machine that you solve on, or by its https link.';
+  if (typeof page.navigator.mediaDevices?.getDisplayMedia !== 'function')
+    return 'This browser cannot show its screen to a page: open the panel in a desktop browser that can.';
+  return null;
+}
+
+/** The browser's own way: the presenter chooses a tab, a window or a screen each time, and nothing is remembered. */
+export const openCapture: OpenCapture = async (ended) => {
+  // Wishes alone: where one cannot be granted, a bound would be an error. The pointer would lie over digits.
+  const wishes = { frameRate: 30, cursor: 'never' } as MediaTrackConstraints;
+  const stream = await navigator.mediaDevices.getDisplayMedia({ video: wishes, audio: false });
+  const video = document.createElement('video');
+  video.muted = true;
+  video.playsInline = true;
+  video.srcObject = stream;
+  for (const track of stream.getVideoTracks()) track.addEventListener('ended', ended);
+  // Over only with the first picture, which comes when something changes there.
+  void video.play().catch(() => {});
+  return new VideoCapture(video, stream);
+};
+
+/** Pictures out of a video element, which every version of every browser has. It stands in no page, where it would stop when taken out. */
+class VideoCapture implements Capture {
+  readonly stream: MediaStream;
+  readonly #video: HTMLVideoElement;
+  readonly #sample = canvasOf({ width: sampleSide, height: sampleSide });
+
+  constructor(video: HTMLVideoElement, stream: MediaStream) {
+    this.#video = video;
+    this.stream = stream;
+  }
+
+  get size(): Size {
+    return { width: this.#video.videoWidth, height: this.#video.videoHeight };
+  }
+
+  get isReady(): boolean {
+    return this.#video.readyState >= HTMLMediaElement.HAVE_CURRENT_DATA && this.#video.videoWidth > 0;
+  }
+
+  fingerprint(box: Box): Uint8Array {
+    const pen = this.#draw(this.#sample, box);
+    return fingerprintOf(pen.getImageData(0, 0, sampleSide, sampleSide).data);
+  }
+
+  take(box: Box, size: Size, type: 'image/png' | 'image/jpeg'): Taken {
+    const canvas = canvasOf(size);
+    this.#draw(canvas, box);
+    return { canvas, file: new Promise((made) => canvas.toBlob(made, type, 0.92)) };
+  }
+
+  stop(): void {
+    for (const track of this.stream.getTracks()) track.stop();
+    this.#video.srcObject = null;
+  }
+
+  #draw(canvas: HTMLCanvasElement, { left, top, width, height }: Box): CanvasRenderingContext2D {
+    const pen = canvas.getContext('2d', { willReadFrequently: true });
+    if (!pen) throw new Error('The browser has no canvas.');
+    pen.imageSmoothingQuality = 'high';
+    pen.drawImage(this.#video, left, top, width, height, 0, 0, canvas.width, canvas.height);
+    return pen;
+  }
+}
+
+function canvasOf({ width, height }: Size): HTMLCanvasElement {
+  const canvas = document.createElement('canvas');
+  canvas.width = width;
+  canvas.height = height;
+  return canvas;
+}
