@@ -2,6 +2,7 @@ using Companion.Engine;
 using Companion.Server.Access;
 using Companion.Server.Live.Loop;
 using Companion.Server.Wire;
+using Companion.Session.Commands;
 using Companion.Session.Following;
 
 namespace Companion.Server.Live.Desk;
@@ -20,9 +21,13 @@ internal sealed partial class DeskHub
 
     public Task<Reply> AcceptReading(string? cell) => Tell(() => screens.Say(Cell.Parse(cell ?? ""), null));
 
-    public Task<Reply> LoadFromScreen() => Ask(_ => screens.Load());
+    public Task<Reply> LoadFromScreen() => Enter(_ => [screens.Load()]);
 
-    public Task<Reply> TakeScreen() => Caller == AccessRole.Presenter ? session.AskAll(Caller, screens.TakeScreen) : Tell(() => { });
+    public Task<Reply> TakeScreen() => Enter(screens.TakeScreen);
+
+    // Others are told first that it is not theirs to ask, whatever is on the screen.
+    private Task<Reply> Enter(Func<Snapshot, IReadOnlyList<Command>> read) =>
+        Caller == AccessRole.Presenter ? session.AskAll(Caller, read) : Tell(() => { });
 
     // What is said about the screen is no entry: it has its effect at the next look.
     private Task<Reply> Tell(Action say)

@@ -10,7 +10,7 @@ internal sealed class ScreenReader : IScreenReader
     private volatile Lessons _lessons = Lessons.None;
 
     /// <inheritdoc/>
-    public GridPlace? Find(Frame frame) => GridFinder.Find(frame);
+    public GridPlace? Find(Frame frame) => GridFinder.Find(frame, isScreen: true);
 
     /// <inheritdoc/>
     public BoardReading Read(Frame frame, GridPlace place) => BoardReader.Read(frame, place, GlyphReader.Standard, _lessons);
