@@ -10,7 +10,7 @@ internal static class Remains
     {
         var thickness = Math.Max(1, random.Between(0.03f, 0.14f) * height);
         // What finds glyphs takes lines out; what touches a glyph is sometimes left.
-        var away = random.Between(random.Chance(0.15) ? -0.03f : 0.06f, 0.3f) * height + thickness / 2 + (random.Chance(0.8) ? 1 : 0);
+        var away = random.Between(random.Chance(0.08) ? -0.03f : 0.06f, 0.3f) * height + thickness / 2 + (random.Chance(0.8) ? 1 : 0);
         using var paint = Pen(thickness, random.Chance(0.5) ? colours.Ink : Between(random, colours));
         var (x, y) = random.Chance(0.5) ? (box.Left - away, box.Top - away) : (box.Right + away, box.Bottom + away);
         if (random.Chance(0.5))

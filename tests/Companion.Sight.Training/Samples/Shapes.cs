@@ -5,6 +5,9 @@ namespace Companion.Sight.Samples;
 /// <summary>Draws plain shapes that stand in cells or are left of lines, fills and pointers.</summary>
 internal static class Shapes
 {
+    // From here on a line can be so thin beside its length that it is no digit, by its look alone.
+    private const float Tall = 40;
+
     private static readonly Func<Random, SKPath>[] Kinds =
     [
         Arrow, Triangle, Dot, Ring, Square, Cross, Tick, Star, Bar, Bar, Corner, Corner, Junction, Blot, Blot, Hatching, Hatching, Pointer,
@@ -13,7 +16,7 @@ internal static class Shapes
     /// <summary>A shape, as high or as wide as is said.</summary>
     public static Subject Pick(Random random, float height)
     {
-        using var unit = random.Pick(Kinds)(random);
+        using var unit = height > Tall && random.Chance(0.08) ? Hairline(random) : random.Pick(Kinds)(random);
         return Subject.Of(GlyphSample.NoDigit, "", Scaled(unit, height, height)) with { MayBeStruck = false };
     }
 
@@ -103,21 +106,19 @@ internal static class Shapes
         })]);
     }
 
-    /// <summary>What is left of a line: lying, aslant, or upright and thinner than any 1 is.</summary>
-    private static SKPath Bar(Random random) => random.Next(3) switch
-    {
-        0 => Lines(random.Between(0.03f, 0.5f), [(-0.5f, 0), (0.5f, random.Normal(0.05f))]),
-        1 => Turned(Lines(random.Between(0.03f, 0.15f), [(-0.5f, 0), (0.5f, 0)]), random.Sign() * random.Between(15, 55)),
-        _ => Lines(random.Between(0.02f, 0.035f), [(0, -0.5f), (0, 0.5f)]),
-    };
+    /// <summary>What is left of a line, lying or aslant. One that stands is a 1.</summary>
+    private static SKPath Bar(Random random) => random.Chance(0.5)
+        ? Lines(random.Between(0.03f, 0.5f), [(-0.5f, 0), (0.5f, random.Normal(0.05f))])
+        : Turned(Lines(random.Between(0.03f, 0.15f), [(-0.5f, 0), (0.5f, 0)]), random.Sign() * random.Between(15, 55));
 
-    /// <summary>A corner of a frame. One at the upper right is a 7 in some faces, unless it is very thin.</summary>
-    private static SKPath Corner(Random random)
-    {
-        var corner = random.Next(4);
-        var thickness = corner == 1 ? random.Between(0.02f, 0.04f) : random.Between(0.03f, 0.15f);
-        return Turned(Lines(thickness, [(0, random.Between(0.5f, 1)), (0, 0), (random.Between(0.5f, 1), 0)]), 90 * corner);
-    }
+    /// <summary>An upright line that is thinner than any 1, or two that meet at the upper right, thinner than any 7.</summary>
+    private static SKPath Hairline(Random random) => random.Chance(0.5)
+        ? Lines(random.Between(0.012f, 0.02f), [(0, -0.5f), (0, 0.5f)])
+        : Lines(random.Between(0.012f, 0.02f), [(random.Between(0, 0.5f), 0), (1, 0), (1, random.Between(0.5f, 1))]);
+
+    /// <summary>A corner of a frame, but for the one at the upper right, which is a 7 in some faces.</summary>
+    private static SKPath Corner(Random random) => Turned(
+        Lines(random.Between(0.03f, 0.15f), [(0, random.Between(0.5f, 1)), (0, 0), (random.Between(0.5f, 1), 0)]), 90 * random.Pick([0, 2, 3]));
 
     private static SKPath Junction(Random random)
     {

@@ -5,9 +5,9 @@ namespace Companion.Sight.Samples;
 /// <summary>Draws what is written but is no digit: letters, signs, the nought, two digits in one, parts of digits.</summary>
 internal static class Signs
 {
-    // Left out on purpose: what is a digit in some face, when it is bold and small or has a line through it (I l i j t f T | / ! ( ) for 1;
+    // Left out on purpose: what is a digit in some face, when it is bold and small or has a line through it (I l i j t f T X x | / ! ( ) for 1;
     // Z z R P for 2; { } for 3; A y Y u d for 4; S s $ for 5; G b for 6; ? ] r for 7; B a e & @ for 8; g q , for 9).
-    private const string Letters = "CEFHKMNUVWXchkmnpvwx";
+    private const string Letters = "CEFHKMNUVWchkmnpvw";
     private const string Marks = ".-=*#%+<>^~\"";
 
     // Parts that cannot be taken for a whole digit, as they are left when a crop goes wrong.
@@ -15,7 +15,7 @@ internal static class Signs
     [
         ("2", 0, 0.5f, 1, 1), ("3", 0, 0.55f, 1, 1), ("5", 0, 0.5f, 1, 1), ("8", 0, 0.55f, 1, 1), ("6", 0, 0.5f, 1, 1),
         ("8", 0, 0, 1, 0.45f), ("9", 0, 0, 1, 0.5f), ("0", 0, 0, 1, 0.5f), ("0", 0, 0.5f, 1, 1),
-        ("2", 0, 0.75f, 1, 1), ("5", 0, 0, 1, 0.3f), ("7", 0, 0, 1, 0.25f), ("3", 0, 0, 1, 0.3f), ("4", 0, 0.5f, 0.7f, 0.8f),
+        ("2", 0, 0.75f, 1, 1), ("5", 0, 0, 1, 0.3f), ("3", 0, 0, 1, 0.3f), ("4", 0, 0.5f, 0.7f, 0.8f),
     ];
 
     /// <summary>A letter or another sign.</summary>
@@ -26,7 +26,7 @@ internal static class Signs
         {
             var lettering = Lettering.Pick(random, families, height);
             if (lettering.Has(text) && lettering.Text(GlyphSample.NoDigit, text) is { Bounds: { Width: > 0, Height: > 0 } } subject)
-                return subject with { MayBeStruck = random.Chance(0.5) && char.IsUpper(text[0]) };
+                return subject with { MayBeStruck = false };
         }
     }
 
