@@ -47,13 +47,10 @@ else if (args is ["glyphs"])
     GlyphReads.Print(Console.Out);
 else if (args is ["key-to-paint"])
     await PanelAndFloor.PrintAsync(Console.Out);
-<<<<<<< HEAD
 else if (args is ["sight", ..])
     await SightTable.PrintAsync(Console.Out, args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 400);
-=======
 else if (args is ["follow"])
     await ScreenToNext.PrintAsync(Console.Out);
->>>>>>> c1dba20 (Follow my screen: pictures of the grid by the browser's own capture, read and entered as if they were typed; what is unsure waits for one key)
 else if (args is ["load", ..])
     await LoadTable.PrintAsync(Console.Out, args.Length > 1 ? args[1..] : ["0", "500", "1000", "2000", "4000", "2000/1", "2000/2", "2000/3"]);
 else
