@@ -4,9 +4,9 @@ import { useDesk } from './context.ts';
 import { KeyHint } from './KeyHint.tsx';
 import { RunSheetButton } from './plan/RunSheetButton.tsx';
 import { Sign } from './Sign.tsx';
+import { ScreenSign } from './screen/ScreenSign.tsx';
 import { RecordingPart } from './shows/RecordingPart.tsx';
 import { ShowsButton } from './shows/ShowsButton.tsx';
-import { ScreenSign } from './screen/ScreenSign.tsx';
 
 /** The foot of the desk: the connection, the chat, and why the last thing asked for was not done. */
 export function StatusLine() {

@@ -76,10 +76,10 @@ public sealed class OutputFileTests : IDisposable
     [Fact]
     public async Task A_device_is_written_to_and_stays_a_device()
     {
-        var (code, output, _) = await CompanionProcess.Run(null, "still", Grids.EssayOne, "--out", "/dev/stdout");
+        var (code, output, _) = await CompanionProcess.Run(null, "route", Grids.EssayOne, "--pdf", "/dev/stdout");
 
         Assert.Equal(0, code);
-        Assert.Contains("PNG", output, StringComparison.Ordinal);
+        Assert.Contains("%PDF", output, StringComparison.Ordinal);
         Assert.True(new FileInfo("/dev/stdout").LinkTarget is not null);
     }
 

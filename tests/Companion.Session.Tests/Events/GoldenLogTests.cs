@@ -68,7 +68,11 @@ public sealed class GoldenLogTests
         Assert.Equal(
             SessionState.Initial with
             {
-                Sequence = Stored.Length, Show = Stored.Length, ShowTitle = "Signal station, second evening", Entries = 11, Loadings = 1,
+                Sequence = Stored.Length,
+                Show = Stored.Length,
+                ShowTitle = "Signal station, second evening",
+                Entries = 11,
+                Loadings = 1,
             },
             state);
     }

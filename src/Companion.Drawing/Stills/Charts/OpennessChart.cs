@@ -105,7 +105,11 @@ public sealed class OpennessChart(ImmutableArray<Openness> points, TimeSpan end,
         using var effect = dashes is { } broken ? SKPathEffect.CreateDash([broken.Dash, broken.Gap], 0) : null;
         using var pen = new SKPaint
         {
-            IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = Height * Line, Color = colour.ToSkia(), PathEffect = effect,
+            IsAntialias = true,
+            Style = SKPaintStyle.Stroke,
+            StrokeWidth = Height * Line,
+            Color = colour.ToSkia(),
+            PathEffect = effect,
         };
         canvas.DrawPath(path, pen);
     }

@@ -67,7 +67,7 @@ public sealed class ViewersTests
 
         var view = await presenter.Sees("Viewers", view => view.GetProperty("calls") is var calls
             && calls.GetArrayLength() == 1 && calls[0].GetProperty("viewers").GetInt32() == 2);
-        Assert.Equal("""{"cell":"r2c2","viewers":2,"right":1,"standing":null,"earlier":null}""", Plain(view.GetProperty("calls")[0]));
+        Assert.Equal("""{"cell":"r2c2","viewers":2,"named":2,"right":1,"standing":null,"earlier":null}""", Plain(view.GetProperty("calls")[0]));
         Assert.DoesNotContain(presenter.Told, told => told.View.ToString().Contains("of the chat", StringComparison.Ordinal)
             || told.View.ToString().Contains("-account", StringComparison.Ordinal));
 
