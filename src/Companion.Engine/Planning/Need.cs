@@ -12,6 +12,9 @@ public enum Need
     /// <summary>It is not open where the easier rules stop; harder rules come before it.</summary>
     Late,
 
-    /// <summary>It is never open on the way: not where the easier rules stop, nor after harder ones.</summary>
+    /// <summary>
+    /// The way does not come by it: it is neither open where the easier rules stop nor the easiest after harder ones. It may be open
+    /// elsewhere and be shown by choice.
+    /// </summary>
     Never,
 }

@@ -26,6 +26,7 @@ internal static class PointText
         TalkingPoint.Fills { Cells: 1 } => "It lets singles fill one more cell.",
         TalkingPoint.Fills its => $"It lets singles alone fill {its.Cells} more cells.",
         TalkingPoint.OneInTheWay its => $"From step {its.Earlier + 1} on one candidate was in its way: {its.InTheWay}.",
+        TalkingPoint.Needs its when !rarity.IsKnown(its) => $"None of the {rarity.Puzzles} puzzles counted needs {wording.NameOf(its.Rule)}; this one does.",
         TalkingPoint.Needs its => $"{Often(its, rarity)} {(rarity.OneIn(its) < 2 ? "need" : "needs")} {wording.NameOf(its.Rule)}.",
         TalkingPoint.BusiestBlock its => $"Block {its.Block.Number} has a part in {its.Steps} of the {its.All} steps.",
         TalkingPoint.FirstDigit its => $"The {its.Digit}s are the first to be finished, at step {its.At + 1} of {plan.Steps.Length}.",

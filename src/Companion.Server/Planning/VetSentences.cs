@@ -12,6 +12,9 @@ internal static class VetSentences
 {
     private const int MostCorrections = 12;
 
+    // No puzzle with fewer givens has one solution: G. McGuire, B. Tugemann, G. Civario, "There Is No 16-Clue Sudoku" (2012).
+    private const int FewestGivens = 17;
+
     /// <summary>The sentences in the order in which they are read: sound, shape, hardness, rules, featured rules, corrections.</summary>
     /// <param name="vetting">The vetting.</param>
     /// <param name="wording">The words.</param>
@@ -29,7 +32,7 @@ internal static class VetSentences
 
         foreach (var need in vetting.Needs)
             yield return Of(need, wording);
-        if (vetting.Faults.Length > 0)
+        if (vetting.Faults.Length > 0 && MayBeMistyped(vetting.Draft))
             yield return Corrections(vetting);
     }
 
@@ -75,8 +78,8 @@ internal static class VetSentences
             Need.Spare => $"{name}: not needed, since easier rules solve it: {way}.",
             Need.Needed => $"{name}: needed. Without it and anything harder the ladder stops at {Stop(need)}. {Round(need, wording)}",
             Need.Late => $"{name}: comes only after harder rules, at {Stop(need)}. {Round(need, wording)}",
-            _ when need.Instead.IsEmpty => $"{name}: does not turn up; this ladder does not solve the puzzle.",
-            _ => $"{name}: does not turn up. The puzzle goes by {way}.",
+            _ when need.Instead.IsEmpty => $"{name}: not open where easier rules stop; this ladder does not solve the puzzle.",
+            _ => $"{name}: not needed, and not open where easier rules stop. The puzzle goes by {way}.",
         };
     }
 
@@ -89,6 +92,10 @@ internal static class VetSentences
             ? $"It can be gone round by {wording.NameOf(hardest.Rule.Id)}."
             : "Nothing else on the ladder gets round it.";
     }
+
+    // What is no grid, or has more than one given too few, does not come from one slip.
+    private static bool MayBeMistyped(GridDraft draft) =>
+        draft.Text.Length == Cell.Count && draft.Text.Count(char.IsAsciiDigit) >= FewestGivens - 1;
 
     private static string Corrections(Vetting vetting)
     {

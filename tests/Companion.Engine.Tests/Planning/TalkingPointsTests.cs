@@ -106,6 +106,28 @@ public sealed class TalkingPointsTests
     }
 
     [Fact]
+    public void A_rule_is_needed_only_where_easier_ones_do_not_lead_to_the_solution()
+    {
+        var start = Board.Parse("....9..737..3...1....4..8.2..21.....41..8..97.....31..2.1..7....5...8..468..2....");
+        var detour = RunPlan.From(start, Ladder, [new(new("swordfish"), Timing.Early)], cancel: TestContext.Current.CancellationToken);
+        var needed = RunPlan.From(start, Ladder, [new(new("xy-wing"), Timing.Late)], cancel: TestContext.Current.CancellationToken);
+
+        Assert.Contains(detour.Steps, step => step.Deduction.Rule == new RuleId("swordfish"));
+        Assert.DoesNotContain(TalkingPoints.Of(detour), point => point is TalkingPoint.Needs { Rule: var rule } && rule == new RuleId("swordfish"));
+        Assert.Contains(TalkingPoints.Of(needed), point => point is TalkingPoint.Needs { Rule: var rule } && rule == new RuleId("xy-wing"));
+    }
+
+    [Fact]
+    public void No_digit_is_the_first_to_be_finished_where_one_was_before()
+    {
+        var plan = RunPlan.From(Board.Parse("....9..737..3...1....4..8.2..21.....41..8..97.....31..2.1..7....5...8..468..2...."), Ladder, [], cancel: TestContext.Current.CancellationToken);
+        var finished = plan.Steps.First(step => Digit.All.Any(digit => CountOf(step.Board, digit) == 9)).Board;
+
+        Assert.Contains(TalkingPoints.Of(plan), point => point is TalkingPoint.FirstDigit);
+        Assert.DoesNotContain(TalkingPoints.Of(RunPlan.From(finished, Ladder, [], cancel: TestContext.Current.CancellationToken)), point => point is TalkingPoint.FirstDigit);
+    }
+
+    [Fact]
     public void The_rarest_comes_first_and_what_can_be_said_of_every_route_last()
     {
         var table = new Rarity(1_000, new Dictionary<string, int> { ["needs-xy-wing"] = 25, ["fills-3"] = 500 }.ToImmutableDictionary());

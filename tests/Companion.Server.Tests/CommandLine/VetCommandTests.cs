@@ -49,6 +49,17 @@ public sealed class VetCommandTests : IDisposable
         Assert.Contains("r1c1 4 for 5", output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("hello")]
+    [InlineData("1................................................................................")]
+    public async Task What_is_no_slip_of_one_cell_is_not_called_one(string grid)
+    {
+        var (code, output, _) = await Vet([grid]);
+
+        Assert.Equal(1, code);
+        Assert.DoesNotContain("change of one cell", output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task One_grid_may_be_drawn_in_nine_lines()
     {

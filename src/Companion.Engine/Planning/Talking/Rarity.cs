@@ -37,6 +37,14 @@ public sealed record Rarity(int Puzzles, ImmutableDictionary<string, int> Counts
         return point.Key is { } key ? (double)Puzzles / Math.Max(1, Counts.GetValueOrDefault(key)) : null;
     }
 
+    /// <summary>Whether any of the puzzles had such a remark.</summary>
+    /// <param name="point">The remark.</param>
+    public bool IsKnown(TalkingPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        return point.Key is { } key && Counts.GetValueOrDefault(key) > 0;
+    }
+
     /// <summary>Remarks, the rarest first; what can be said of every route comes last, and equals stay in their order.</summary>
     /// <param name="points">The remarks.</param>
     public IEnumerable<TalkingPoint> Rank(IEnumerable<TalkingPoint> points) => points.OrderByDescending(point => OneIn(point) ?? 0);

@@ -64,7 +64,7 @@ public abstract record TalkingPoint(int? Step)
         public override string Key => "one-in-the-way";
     }
 
-    /// <summary>The puzzle needs this rule on the route.</summary>
+    /// <summary>The route needs this rule: easier ones do not lead to the solution.</summary>
     public sealed record Needs(int At, RuleId Rule) : TalkingPoint(At)
     {
         /// <inheritdoc/>
@@ -74,6 +74,6 @@ public abstract record TalkingPoint(int? Step)
     /// <summary>The block that most steps happen in.</summary>
     public sealed record BusiestBlock(House Block, int Steps, int All) : TalkingPoint((int?)null);
 
-    /// <summary>The digit that is finished first.</summary>
+    /// <summary>The digit that is finished first; nothing is said where one was finished before the route.</summary>
     public sealed record FirstDigit(Digit Digit, int At) : TalkingPoint(At);
 }

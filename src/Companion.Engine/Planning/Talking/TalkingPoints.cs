@@ -24,7 +24,7 @@ public static class TalkingPoints
             var step = plan.Steps[at];
             if (SingleRules.Contains(step.Deduction.Rule))
                 continue;
-            if (told.Add(step.Deduction.Rule))
+            if (told.Add(step.Deduction.Rule) && IsNeeded(plan, step))
                 yield return new TalkingPoint.Needs(at, step.Deduction.Rule);
             foreach (var point in OfWing(step, at).Concat(OfPair(step, at)).Concat(OfEffect(step, at)).Concat(OneInTheWay(plan, at)))
                 yield return point;
@@ -33,6 +33,10 @@ public static class TalkingPoints
         foreach (var point in OfRoute(plan))
             yield return point;
     }
+
+    // A featured rule may have its turn where easier ones lead to the solution: such a detour is not needed.
+    private static bool IsNeeded(RunPlan plan, PlannedStep step) =>
+        !step.IsFeatured || !Route.From(plan.Start, plan.Ladder.Below(step.Deduction.Rule)).IsComplete;
 
     private static IEnumerable<TalkingPoint> OfWing(PlannedStep step, int at)
     {
@@ -107,16 +111,20 @@ public static class TalkingPoints
             yield break;
         var busiest = Enumerable.Range(1, 9).Select(House.Block).MaxBy(block => StepsIn(plan, block));
         yield return new TalkingPoint.BusiestBlock(busiest, StepsIn(plan, busiest), plan.Steps.Length);
+        if (Digit.All.Any(digit => IsFinished(plan.Start, digit)))
+            yield break;
         for (var at = 0; at < plan.Steps.Length; at++)
         {
             var after = plan.Steps[at].Board.Apply(plan.Steps[at].Deduction);
-            foreach (var digit in plan.Steps[at].Deduction.Places.Digits.Where(digit => after.Filled.Count(cell => after.DigitAt(cell) == digit) == 9))
+            foreach (var digit in plan.Steps[at].Deduction.Places.Digits.Where(digit => IsFinished(after, digit)))
             {
                 yield return new TalkingPoint.FirstDigit(digit, at);
                 yield break;
             }
         }
     }
+
+    private static bool IsFinished(Board board, Digit digit) => board.Filled.Count(cell => board.DigitAt(cell) == digit) == 9;
 
     private static int StepsIn(RunPlan plan, House block) => plan.Steps.Count(step => !(step.Deduction.PatternCells & block.Cells).IsEmpty);
 }
