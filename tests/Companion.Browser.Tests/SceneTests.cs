@@ -27,8 +27,9 @@ public sealed class SceneTests(Chromium chromium) : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "Place the board in close up" }).ClickAsync();
         await Assertions.Expect(closeUp.Locator(".frame-outline")).ToHaveCountAsync(1);
         await Assertions.Expect(main.Locator(".frame-outline")).ToHaveCountAsync(0);
+        // The dialog may still be finding its size: hovering waits until the grip stands still.
+        await page.Locator(".grip.bottomRight").HoverAsync();
         var grip = (await page.Locator(".grip.bottomRight").BoundingBoxAsync())!;
-        await page.Mouse.MoveAsync(grip.X + grip.Width / 2, grip.Y + grip.Height / 2);
         await page.Mouse.DownAsync();
         await page.Mouse.MoveAsync(grip.X - 60, grip.Y - 60, new() { Steps = 5 });
         await page.Mouse.UpAsync();
