@@ -19,6 +19,8 @@ public sealed class SceneTests(Chromium chromium) : IAsyncLifetime
         await page.GetByRole(AriaRole.Button, new() { Name = "Scenes" }).ClickAsync();
         await page.GetByLabel("New scene").FillAsync("close up");
         await page.GetByRole(AriaRole.Dialog).GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
+        // Until the scene is there its overlay draws the board where the main scene has it.
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Place the board in close up" })).ToHaveCountAsync(1, new() { Timeout = 15_000 });
         var main = await OpenOverlayAsync(context, "main");
         var closeUp = await OpenOverlayAsync(context, "close up");
         var mainBefore = await PlaceOf(main);
