@@ -3,27 +3,12 @@ using Microsoft.Playwright;
 namespace Companion.Browser.Tests;
 
 /// <summary>From the presenter's key to the pixels of the overlay, in a real browser on a real server.</summary>
-public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
+public sealed class LivePathTests(Chromium chromium) : WithCompanion(chromium)
 {
-    private CompanionProcess _companion = null!;
-    private IBrowserContext _context = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _companion = await CompanionProcess.StartAsync();
-        _context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _context.DisposeAsync();
-        await _companion.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_typed_puzzle_opens_deductions_and_a_typed_digit_changes_them()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         var single = presenter.Deductions.Filter(new() { HasText = "r5c5" }).And(presenter.Page.Locator("[data-id^='naked-single']"));
         await Assertions.Expect(single).ToHaveCountAsync(1);
@@ -41,7 +26,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task What_is_put_on_air_is_drawn_by_every_overlay_and_cleared_by_one_key()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         var overlay = await OpenOverlayAsync("main");
         var other = await OpenOverlayAsync("main");
@@ -76,7 +61,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task Back_takes_the_grades_back_to_off_air()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         var overlay = await OpenOverlayAsync("main");
         await StandByAsync(presenter, "naked-single 5 single r5c5");
@@ -93,7 +78,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_reload_mid_way_finds_everything_as_it_was()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         var overlay = await OpenOverlayAsync("main");
         await presenter.TypeAsync("r5c2", "x", "9");
@@ -115,13 +100,13 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_killed_server_comes_back_with_the_session_and_the_pages_find_it_by_themselves()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         var overlay = await OpenOverlayAsync("main");
         await presenter.TypeAsync("r5c5", "5");
         await presenter.ExpectAsync("r5c5", "5");
 
-        await _companion.KillAndRestartAsync();
+        await Companion.KillAndRestartAsync();
 
         await Assertions.Expect(presenter.Page.GetByText("Connected", new() { Exact = true })).ToBeVisibleAsync(new() { Timeout = 20_000 });
         await presenter.ExpectAsync("r5c5", "5");
@@ -135,10 +120,10 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task Marks_are_entered_by_keyboard_alone_and_shown_on_the_stage()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
-        var stage = await _context.NewPageAsync();
-        await stage.GotoAsync(_companion.Stage.ToString());
+        var stage = await Context.NewPageAsync();
+        await stage.GotoAsync(Companion.Stage.ToString());
         await Assertions.Expect(stage.GetByText("Lanterns, No. 1")).ToBeVisibleAsync();
 
         await presenter.Cell("r1c1").FocusAsync();
@@ -168,7 +153,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_digit_is_entered_by_mouse_alone()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         await presenter.Cell("r5c5").ClickAsync();
         await presenter.Page.GetByRole(AriaRole.Group, new() { Name = "Digits" }).GetByRole(AriaRole.Button).Nth(4).ClickAsync();
@@ -180,7 +165,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_wrong_digit_is_pointed_out_privately_and_without_the_right_one()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         await presenter.TypeAsync("r1c3", "1");
         await Assertions.Expect(presenter.Watch.GetByText("r1c3").First).ToBeVisibleAsync();
@@ -189,7 +174,7 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_bad_grid_is_refused_with_every_reason()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("l");
         await presenter.Page.Locator("textarea[name=grid]").FillAsync("55" + Examples.Easy[2..70] + "x");
         await presenter.Page.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).Last.ClickAsync();
@@ -200,8 +185,8 @@ public sealed class LivePathTests(Chromium chromium) : IAsyncLifetime
 
     private async Task<IPage> OpenOverlayAsync(string scene)
     {
-        var page = await _context.NewPageAsync();
-        await page.GotoAsync(_companion.Overlay(scene).ToString());
+        var page = await Context.NewPageAsync();
+        await page.GotoAsync(Companion.Overlay(scene).ToString());
         await Assertions.Expect(page.Locator(".board-place")).ToHaveCountAsync(1);
         return page;
     }

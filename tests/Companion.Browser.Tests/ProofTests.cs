@@ -4,27 +4,12 @@ using Microsoft.Playwright;
 namespace Companion.Browser.Tests;
 
 /// <summary>What the presenter is told of entries and cells, by keys alone.</summary>
-public sealed class ProofTests(Chromium chromium) : IAsyncLifetime
+public sealed class ProofTests(Chromium chromium) : WithCompanion(chromium)
 {
-    private CompanionProcess _companion = null!;
-    private IBrowserContext _context = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _companion = await CompanionProcess.StartAsync();
-        _context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _context.DisposeAsync();
-        await _companion.DisposeAsync();
-    }
-
     [Fact]
     public async Task An_entry_tells_how_it_follows_and_a_key_asks_why()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
 
         await presenter.TypeAsync("r5c5", "5");

@@ -4,30 +4,15 @@ using Microsoft.Playwright;
 namespace Companion.Browser.Tests;
 
 /// <summary>The presenter vets a puzzle before it is loaded, features a rule and goes by the run sheet.</summary>
-public sealed class RunSheetTests(Chromium chromium) : IAsyncLifetime
+public sealed class RunSheetTests(Chromium chromium) : WithCompanion(chromium)
 {
     // Vetting and planning take seconds where other things run too; a test that needs as long as this has failed.
     private static readonly LocatorAssertionsToContainTextOptions Patiently = new() { Timeout = 30_000 };
 
-    private CompanionProcess _companion = null!;
-    private IBrowserContext _context = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _companion = await CompanionProcess.StartAsync();
-        _context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _context.DisposeAsync();
-        await _companion.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_mistyped_grid_is_vetted_corrected_and_loaded_and_its_run_sheet_goes_on_with_each_entry()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("l");
         var load = presenter.Page.GetByRole(AriaRole.Dialog, new() { Name = "Load a puzzle" });
         await load.Locator("textarea").FillAsync(Examples.Easy[..80] + "8");

@@ -5,27 +5,12 @@ using Microsoft.Playwright;
 namespace Companion.Browser.Tests;
 
 /// <summary>The presenter keys a recording, begins another show, edits chapters and replays what was kept.</summary>
-public sealed class ShowTests(Chromium chromium) : IAsyncLifetime
+public sealed class ShowTests(Chromium chromium) : WithCompanion(chromium)
 {
-    private CompanionProcess _companion = null!;
-    private IBrowserContext _context = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _companion = await CompanionProcess.StartAsync();
-        _context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _context.DisposeAsync();
-        await _companion.DisposeAsync();
-    }
-
     [Fact]
     public async Task A_show_is_recorded_kept_and_replayed_while_another_one_is_on_air()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.LoadAsync(Examples.Easy);
         await presenter.PressAsync("g");
         await Assertions.Expect(presenter.Page.Locator(".status .recording")).ToContainTextAsync("Recording 0:0");
@@ -45,7 +30,7 @@ public sealed class ShowTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(dialog.Locator(".shows > li").First).ToContainTextAsync("goes on now");
         await ExpectAccessibleAsync(presenter.Page);
 
-        var replay = await _context.RunAndWaitForPageAsync(() => dialog.Locator(".shows > li").Last.GetByRole(AriaRole.Link).ClickAsync());
+        var replay = await Context.RunAndWaitForPageAsync(() => dialog.Locator(".shows > li").Last.GetByRole(AriaRole.Link).ClickAsync());
         await Assertions.Expect(replay.Locator(".place")).ToContainTextAsync(new Regex("^1 of "));
         await Assertions.Expect(replay.Locator("h1")).Not.ToHaveTextAsync("Lanterns, No. 1");
         await replay.Keyboard.PressAsync("End");
@@ -61,8 +46,8 @@ public sealed class ShowTests(Chromium chromium) : IAsyncLifetime
         await Assertions.Expect(replay.Locator(".replay-controls")).ToHaveCountAsync(0);
 
         // The live stage has the new show's empty board all the while.
-        var stage = await _context.NewPageAsync();
-        await stage.GotoAsync(_companion.Stage.ToString());
+        var stage = await Context.NewPageAsync();
+        await stage.GotoAsync(Companion.Stage.ToString());
         await Assertions.Expect(stage.Locator(".stage-board")).ToBeVisibleAsync();
         await Assertions.Expect(stage.Locator("h1")).ToHaveCountAsync(0);
         await Assertions.Expect(stage.Locator(".replay-controls")).ToHaveCountAsync(0);
@@ -71,7 +56,7 @@ public sealed class ShowTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task Chapters_are_edited_and_kept()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("s");
         var dialog = presenter.Page.Locator(".shows-dialog");
         await dialog.GetByRole(AriaRole.Button, new() { Name = "Chapters" }).ClickAsync();
@@ -96,7 +81,7 @@ public sealed class ShowTests(Chromium chromium) : IAsyncLifetime
     [Fact]
     public async Task A_show_file_goes_out_and_comes_back()
     {
-        var presenter = await PresenterPage.OpenAsync(_context, _companion);
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("s");
         var dialog = presenter.Page.Locator(".shows-dialog");
         var saved = await presenter.Page.RunAndWaitForDownloadAsync(() => dialog.GetByRole(AriaRole.Button, new() { Name = "Export" }).ClickAsync());
