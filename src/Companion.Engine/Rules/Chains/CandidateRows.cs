@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Companion.Engine.Rules.Chains;
 
 /// <summary>Sets of candidates as rows of bits over the nodes of a graph, where candidates come first. Made again in the same memory.</summary>
@@ -30,6 +32,16 @@ internal sealed class CandidateRows
                 _firsts.Add(node);
             row.Set(node);
         }
+    }
+
+    /// <summary>How many candidates of a set are not among the nodes of a row.</summary>
+    internal int CountBeside(int set, ReadOnlySpan<ulong> row)
+    {
+        var its = _rows.AsSpan(set * _words, _words);
+        var count = 0;
+        for (var word = 0; word < its.Length; word++)
+            count += BitOperations.PopCount(its[word] & ~row[word]);
+        return count;
     }
 
     /// <summary>Whether all candidates of a set are among the nodes of a row.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules.Chains;
@@ -14,13 +15,10 @@ internal sealed class JointForcing : FewestLinksFirst
     [ThreadStatic]
     private static JointForcing? _ofThread;
 
-    private readonly List<Choice> _choices = [];
-    private readonly List<Arm> _arms = [];
-    private readonly CandidateRows _rows = new();
+    private readonly Arms _arms = new();
 
-    // Where the arms of each cell, and of each digit in each house, end among all.
-    private readonly List<int> _ends = [];
-    private readonly List<int> _fit = [];
+    // The arms that fit what is supposed, in order.
+    private readonly List<int> _fitting = [];
     private readonly List<(Arm One, Arm Other)> _starts = [];
     private ChainFinder _chains = null!;
     private Board? _board;
@@ -59,8 +57,7 @@ internal sealed class JointForcing : FewestLinksFirst
         _board = board;
         _starts.Clear();
         Conclusions.Clear();
-        _rows.Begin(Graph);
-        FindArms(board);
+        _arms.Read(board, Graph);
         for (var single = 0; single < Graph.Singles; single++)
         {
             Suppose(single, holds: true);
@@ -70,36 +67,6 @@ internal sealed class JointForcing : FewestLinksFirst
         Conclusions.Sort();
     }
 
-    private void FindArms(Board board)
-    {
-        _choices.Clear();
-        _arms.Clear();
-        _ends.Clear();
-        Choice.FindAll(board, houses: true, fewest: 3, _choices);
-        foreach (var cell in board.Open)
-            AddArms(CandidateSet.Of(CellSet.Of(cell), board[cell]));
-        foreach (var house in HouseSet.All)
-        {
-            foreach (var digit in board.MissingFrom(house))
-                AddArms(CandidateSet.Of(board[digit] & house.Cells, digit));
-        }
-    }
-
-    // Only one of these candidates can be true.
-    private void AddArms(CandidateSet exclusive)
-    {
-        foreach (var choice in _choices)
-        {
-            var arm = new Arm(choice, choice.Candidates & exclusive);
-            if (arm.Shared.IsEmpty || arm.Starts.IsEmpty)
-                continue;
-            _arms.Add(arm);
-            _rows.Add(arm.Starts);
-        }
-
-        _ends.Add(_arms.Count);
-    }
-
     private void Suppose(int single, bool holds)
     {
         Supposition.Follow(Chains, single, holds);
@@ -107,21 +74,19 @@ internal sealed class JointForcing : FewestLinksFirst
             return;
         var (fewest, best) = (MostLinks + 1, default((Arm, Arm)));
         var (next, isCounted) = (0, false);
-        foreach (var end in _ends)
+        _fitting.Clear();
+        _arms.AddFitting(Supposition.False, _fitting);
+        foreach (var end in _arms.Ends)
         {
-            _fit.Clear();
-            for (; next < end; next++)
-            {
-                if (_rows.IsWithin(next, Supposition.False))
-                    _fit.Add(next);
-            }
-
-            if (_fit.Count < 2)
+            var first = next;
+            while (next < _fitting.Count && _fitting[next] < end)
+                next++;
+            if (next - first < 2)
                 continue;
             if (!isCounted)
                 Supposition.CountLinks();
             isCounted = true;
-            Join(CandidateSet.Of(Graph.CandidateOf(single)), ref fewest, ref best);
+            Join(CollectionsMarshal.AsSpan(_fitting)[first..next], CandidateSet.Of(Graph.CandidateOf(single)), ref fewest, ref best);
         }
 
         if (fewest > MostLinks)
@@ -130,15 +95,16 @@ internal sealed class JointForcing : FewestLinksFirst
         _starts.Add(best);
     }
 
-    // Takes the two of the arms that fit with the fewest links, if they have fewer. What they share is not what is concluded: then one
-    // of the choices would do.
-    private void Join(CandidateSet concluded, ref int fewest, ref (Arm, Arm) best)
+    // Takes the two of these arms with the fewest links, if they have fewer. What they share is not what is concluded: then one of
+    // the choices would do.
+    private void Join(ReadOnlySpan<int> arms, in CandidateSet concluded, ref int fewest, ref (Arm, Arm) best)
     {
-        for (var one = 0; one < _fit.Count; one++)
+        for (var one = 0; one < arms.Length; one++)
         {
-            for (var other = one + 1; other < _fit.Count; other++)
+            for (var other = one + 1; other < arms.Length; other++)
             {
-                var (first, second) = (_arms[_fit[one]], _arms[_fit[other]]);
+                ref readonly var first = ref _arms[arms[one]];
+                ref readonly var second = ref _arms[arms[other]];
                 if (!(first.Shared & second.Shared).IsEmpty || !((first.Shared | second.Shared) & concluded).IsEmpty)
                     continue;
                 var starts = first.Starts | second.Starts;

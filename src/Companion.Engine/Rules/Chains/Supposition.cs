@@ -14,11 +14,12 @@ internal sealed class Supposition(bool oneLink)
     private ulong[] _level = [];
     private ulong[] _counted = [];
     private ChainGraph _graph = null!;
+    private int _words; // Of a row of candidates: groups are false where all their candidates are, and nobody asks about them.
     private int _single;
     private bool _holds;
 
-    /// <summary>The candidates that are false, as a row.</summary>
-    internal ReadOnlySpan<ulong> False => _false.AsSpan(0, _graph.Words);
+    /// <summary>The candidates that are false, as a row that leaves out groups of them.</summary>
+    internal ReadOnlySpan<ulong> False => _false.AsSpan(0, _words);
 
     /// <summary>Whether what was supposed turns out to be the other way by a chain of its own.</summary>
     internal bool RefutesItself => (_holds ? False : True).Has(_single);
@@ -33,6 +34,7 @@ internal sealed class Supposition(bool oneLink)
     internal void Follow(ChainFinder chains, int single, bool holds)
     {
         (_graph, _single, _holds) = (chains.Graph, single, holds);
+        _words = NodeBits.WordsFor(_graph.Singles);
         if (_false.Length < _graph.Words)
         {
             (_false, _true, _itself) = (new ulong[_graph.Words * 2], new ulong[_graph.Words * 2], new ulong[_graph.Words * 2]);
@@ -45,9 +47,9 @@ internal sealed class Supposition(bool oneLink)
             First.CopyTo(_true);
         else
             chains.Reached.From(First, _true.AsSpan(0, _graph.Words));
-        Starts.CopyTo(_false);
+        Starts[.._words].CopyTo(_false);
         foreach (var node in new SharedNodes(True, True))
-            _false.AsSpan(0, _graph.Words).Add(_graph.Excluded(node));
+            _false.AsSpan(0, _words).Add(_graph.Excluded(node));
     }
 
     /// <summary>Counts the links to all candidates that are false.</summary>
@@ -55,8 +57,8 @@ internal sealed class Supposition(bool oneLink)
     {
         _links.AsSpan(0, _graph.Singles).Fill(int.MaxValue);
         _counted.AsSpan().Clear();
-        Note(Starts, links: _holds ? 1 : 0);
-        var level = _level.AsSpan(0, _graph.Words);
+        Note(Starts[.._words], links: _holds ? 1 : 0);
+        var level = _level.AsSpan(0, _words);
         for (_walk.Begin(_graph, First); !_walk.IsOver && !(oneLink && _walk.Level > 1); _walk.Advance())
         {
             level.Clear();
@@ -93,7 +95,7 @@ internal sealed class Supposition(bool oneLink)
     // Those that are false for the first time: the levels come in order.
     private void Note(ReadOnlySpan<ulong> row, int links)
     {
-        var counted = _counted.AsSpan(0, _graph.Words);
+        var counted = _counted.AsSpan(0, _words);
         while (NodeBits.FirstBeside(row, counted) is var node && node >= 0 && node < _graph.Singles)
         {
             counted.Set(node);

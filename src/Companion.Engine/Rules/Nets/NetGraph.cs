@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Companion.Engine.Rules.Chains;
 
 namespace Companion.Engine.Rules.Nets;
@@ -30,6 +31,10 @@ internal sealed class NetGraph
     private ulong[] _members = [];
     private ulong[] _excluded = [];
 
+    // The choices that each candidate may leave with nothing though several of their candidates stand, and where they end among all.
+    private readonly List<int> _across = [];
+    private readonly List<int> _endsOfAcross = [];
+
     /// <summary>How many candidates stand.</summary>
     internal int Count { get; private set; }
 
@@ -49,6 +54,16 @@ internal sealed class NetGraph
 
     /// <summary>The choices in which a candidate has a part.</summary>
     internal ReadOnlySpan<int> ChoicesOf(int candidate) => _choicesOf.AsSpan(candidate * ChoicesOfOne, ChoicesOfOne);
+
+    /// <summary>
+    /// The choices in which a candidate has no part and of which it excludes several candidates: those of its digit in the houses that
+    /// cross its own.
+    /// </summary>
+    internal ReadOnlySpan<int> Across(int candidate)
+    {
+        var first = candidate == 0 ? 0 : _endsOfAcross[candidate - 1];
+        return CollectionsMarshal.AsSpan(_across)[first.._endsOfAcross[candidate]];
+    }
 
     /// <summary>Reads a board.</summary>
     internal void Read(Board board)
@@ -70,8 +85,13 @@ internal sealed class NetGraph
                 _members.AsSpan(choice * Words, Words).Set(candidate);
         }
 
+        _across.Clear();
+        _endsOfAcross.Clear();
         for (var candidate = 0; candidate < Count; candidate++)
+        {
             MakeExcluded(candidate);
+            FindAcross(candidate, board);
+        }
     }
 
     private void Add(Candidate candidate)
@@ -104,6 +124,19 @@ internal sealed class NetGraph
         foreach (var choice in ChoicesOf(candidate))
             excluded.Add(Members(choice));
         excluded[candidate >> 6] &= ~(1ul << candidate);
+    }
+
+    private void FindAcross(int candidate, Board board)
+    {
+        var (cell, digit) = _candidates[candidate];
+        var seen = board[digit] & cell.Peers;
+        foreach (var house in HouseSet.All)
+        {
+            if (!house.Cells.Contains(cell) && (seen & house.Cells).Count > 1)
+                _across.Add(ChoiceOf(house, digit));
+        }
+
+        _endsOfAcross.Add(_across.Count);
     }
 
     private void Reserve(ref ulong[] rows, int count)

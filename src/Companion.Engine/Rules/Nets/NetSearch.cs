@@ -25,6 +25,7 @@ internal sealed class NetSearch
     private readonly List<int> _singles = [];
     private readonly List<int> _path = [];
     private ulong[] _known = [];
+    private ulong[] _ready = [];
     private Findings _found = null!;
 
     /// <summary>Adds a net for each candidate that is refuted by a net of so few steps that no candidate is by fewer.</summary>
@@ -42,7 +43,7 @@ internal sealed class NetSearch
         if (_walk.IsDead)
             return;
         if (_known.Length < _graph.Words)
-            _known = new ulong[_graph.Words];
+            (_known, _ready) = (new ulong[_graph.Words], new ulong[_graph.Words]);
         _known.AsSpan().Clear();
         CollectRefuted();
         var before = found.Count;
@@ -67,7 +68,7 @@ internal sealed class NetSearch
         for (var candidate = 0; candidate < _graph.Count && !_found.IsFull; candidate++)
         {
             var mark = Suppose(candidate);
-            if (RoundsToDeadEnd(most: int.MaxValue) is { } rounds)
+            if (RoundsToDeadEnd() is { } rounds)
                 _refuted.Add((rounds, candidate));
             GiveUp(candidate, mark);
         }
@@ -99,22 +100,53 @@ internal sealed class NetSearch
 
     private bool GoOn(int steps)
     {
-        if (steps == 0 || _found.IsFull || (steps > 1 && RoundsToDeadEnd(steps) is null))
+        if (steps == 0 || _found.IsFull || (steps > 1 && !MayDie(steps)))
             return false;
         var first = _singles.Count;
         _walk.AddSingles(since: 0, _known, _singles);
         var last = _singles.Count;
         ForgetFrom(first);
-        var isOver = false;
-        for (var at = first; at < last && !isOver; at++)
-        {
-            _known.AsSpan().Set(_singles[at]);
-            isOver = Place(_singles[at], steps - 1);
-        }
-
+        var isOver = steps == 1 ? EndsWith(LastStep(first)) : GoesOnBy(first, last, steps);
         ForgetFrom(first);
         _singles.RemoveRange(first, last - first);
         return isOver;
+    }
+
+    private bool GoesOnBy(int first, int last, int steps)
+    {
+        for (var at = first; at < last; at++)
+        {
+            _known.AsSpan().Set(_singles[at]);
+            if (Place(_singles[at], steps - 1))
+                return true;
+        }
+
+        return false;
+    }
+
+    private bool EndsWith(int? single)
+    {
+        if (single is { } last)
+            _path.Add(last);
+        return single is not null;
+    }
+
+    // The first of the singles from here on that leads to a dead end at once. Most of the search comes to this, so that it is told
+    // without placing them.
+    private int? LastStep(int first)
+    {
+        if (first == _singles.Count)
+            return null;
+        var ready = _ready.AsSpan(0, _graph.Words);
+        ready.Clear();
+        _walk.AddSingles(ready);
+        for (var at = first; at < _singles.Count; at++)
+        {
+            if (_walk.WouldBeDead(_singles[at], ready))
+                return _singles[at];
+        }
+
+        return null;
     }
 
     private bool Place(int single, int stepsLeft)
@@ -129,30 +161,53 @@ internal sealed class NetSearch
         return isOver;
     }
 
-    // How many rounds lead from here to a dead end, in each of which all singles are placed that are not known; null where there is
-    // none, or where it takes more.
-    private int? RoundsToDeadEnd(int most)
+    // Whether so many steps may lead from here to a dead end: whether one single leads there after as many rounds less one.
+    private bool MayDie(int steps)
     {
         var mark = _walk.Mark;
-        var (first, placed, since) = (_singles.Count, _singles.Count, 0);
-        var rounds = 0;
-        while (!_walk.IsDead && rounds < most)
+        var first = _singles.Count;
+        var placed = PlaceRounds(steps - 1, out _);
+        var mayDie = _walk.IsDead || LastStep(placed) is not null;
+        GiveUpRounds(first, mark);
+        return mayDie;
+    }
+
+    // How many rounds lead from here to a dead end, in each of which all singles are placed that are not known; null where there is
+    // none.
+    private int? RoundsToDeadEnd()
+    {
+        var mark = _walk.Mark;
+        var first = _singles.Count;
+        PlaceRounds(most: int.MaxValue, out var rounds);
+        var isDead = _walk.IsDead;
+        GiveUpRounds(first, mark);
+        return isDead ? rounds : null;
+    }
+
+    // Goes on by rounds until there is a dead end, nothing more to place, or there were enough; then the singles of one more are known.
+    // Tells where those begin that were not placed.
+    private int PlaceRounds(int most, out int rounds)
+    {
+        var (placed, since) = (_singles.Count, 0);
+        for (rounds = 0; !_walk.IsDead; rounds++)
         {
             var ready = _walk.Mark.Ready;
             _walk.AddSingles(since, _known, _singles);
             since = ready;
-            if (placed == _singles.Count)
+            if (placed == _singles.Count || rounds == most)
                 break;
             while (placed < _singles.Count)
                 _walk.Place(_singles[placed++]);
-            rounds++;
         }
 
-        var isDead = _walk.IsDead;
+        return placed;
+    }
+
+    private void GiveUpRounds(int first, (int, int) mark)
+    {
         _walk.GoBack(mark);
         ForgetFrom(first);
         _singles.RemoveRange(first, _singles.Count - first);
-        return isDead ? rounds : null;
     }
 
     private void ForgetFrom(int first)

@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.InteropServices;
 using Companion.Engine.Rules.Chains;
 
 namespace Companion.Engine.Rules.Nets;
@@ -10,21 +9,30 @@ namespace Companion.Engine.Rules.Nets;
 /// </summary>
 internal sealed class NetWalk
 {
+    private const int Unknown = -1;
+
     private readonly int[] _left = new int[NetGraph.Choices];
-    private readonly List<int> _trail = [];
-    private readonly List<int> _ready = [];
+
+    // The candidates that are gone in the order in which they went, and the choices that had one left in the order in which they came up.
+    private readonly int[] _trail = new int[Candidate.Count];
+    private readonly int[] _ready = new int[NetGraph.Choices];
+
+    // What each choice that has one candidate left has left; looked for when it is first asked for.
+    private readonly int[] _single = new int[NetGraph.Choices];
 
     // At which place of the trail each candidate is that is gone.
     private readonly int[] _place = new int[Candidate.Count];
     private NetGraph _graph = null!;
     private ulong[] _gone = [];
+    private int _trailed;
+    private int _readied;
     private int _deadEnds;
 
     /// <summary>Whether a choice has no candidate left.</summary>
     internal bool IsDead => _deadEnds > 0;
 
     /// <summary>How far the walk is; <see cref="GoBack"/> takes it.</summary>
-    internal (int Gone, int Ready) Mark => (_trail.Count, _ready.Count);
+    internal (int Gone, int Ready) Mark => (_trailed, _readied);
 
     /// <summary>Starts on a board, with nothing placed.</summary>
     internal void Begin(NetGraph graph)
@@ -33,9 +41,7 @@ internal sealed class NetWalk
         if (_gone.Length < graph.Words)
             _gone = new ulong[graph.Words];
         _gone.AsSpan().Clear();
-        _trail.Clear();
-        _ready.Clear();
-        _deadEnds = 0;
+        (_trailed, _readied, _deadEnds) = (0, 0, 0);
         graph.Sizes.CopyTo(_left);
         for (var choice = 0; choice < NetGraph.Choices; choice++)
             Note(choice);
@@ -71,7 +77,7 @@ internal sealed class NetWalk
     internal bool HasOneLeft(int choice) => _left[choice] == 1;
 
     /// <summary>The candidates that are gone, in the order in which they went.</summary>
-    internal ReadOnlySpan<int> Gone => CollectionsMarshal.AsSpan(_trail);
+    internal ReadOnlySpan<int> Gone => _trail.AsSpan(0, _trailed);
 
     /// <summary>Adds the choices that have no candidate left.</summary>
     internal void AddDeadEnds(List<int> choices)
@@ -86,7 +92,7 @@ internal sealed class NetWalk
     /// <summary>Takes back all that was placed since.</summary>
     internal void GoBack((int Gone, int Ready) mark)
     {
-        for (var last = _trail.Count - 1; last >= mark.Gone; last--)
+        for (var last = _trailed - 1; last >= mark.Gone; last--)
         {
             var gone = _trail[last];
             _gone[gone >> 6] &= ~(1ul << gone);
@@ -97,8 +103,17 @@ internal sealed class NetWalk
             }
         }
 
-        _trail.RemoveRange(mark.Gone, _trail.Count - mark.Gone);
-        _ready.RemoveRange(mark.Ready, _ready.Count - mark.Ready);
+        (_trailed, _readied) = mark;
+    }
+
+    /// <summary>Adds all singles that have come up to a row.</summary>
+    internal void AddSingles(Span<ulong> row)
+    {
+        foreach (var choice in _ready.AsSpan(0, _readied))
+        {
+            if (_left[choice] == 1)
+                row.Set(SingleOf(choice));
+        }
     }
 
     /// <summary>Adds the singles that have come up since, but for those that are known, and makes them known.</summary>
@@ -107,7 +122,7 @@ internal sealed class NetWalk
     /// <param name="singles">Where the singles go.</param>
     internal void AddSingles(int since, Span<ulong> known, List<int> singles)
     {
-        for (; since < _ready.Count; since++)
+        for (; since < _readied; since++)
         {
             if (_left[_ready[since]] != 1)
                 continue;
@@ -119,10 +134,40 @@ internal sealed class NetWalk
         }
     }
 
+    /// <summary>Whether a candidate that stands leads to a dead end at once, if it is placed.</summary>
+    /// <param name="candidate">The candidate.</param>
+    /// <param name="singles">All singles that have come up, as a row.</param>
+    internal bool WouldBeDead(int candidate, ReadOnlySpan<ulong> singles)
+    {
+        var excluded = _graph.Excluded(candidate);
+        if (excluded.Overlaps(singles))
+            return true;
+        foreach (var choice in _graph.Across(candidate))
+        {
+            if (_left[choice] is > 1 and < Digit.Count && HasOnly(choice, excluded))
+                return true;
+        }
+
+        return false;
+    }
+
+    // Whether all that stands of a choice is in a row.
+    private bool HasOnly(int choice, ReadOnlySpan<ulong> row)
+    {
+        var members = _graph.Members(choice);
+        for (var word = 0; word < members.Length; word++)
+        {
+            if ((members[word] & ~_gone[word] & ~row[word]) != 0)
+                return false;
+        }
+
+        return true;
+    }
+
     private void TakeOut(int candidate)
     {
-        _place[candidate] = _trail.Count;
-        _trail.Add(candidate);
+        _place[candidate] = _trailed;
+        _trail[_trailed++] = candidate;
         foreach (var choice in _graph.ChoicesOf(candidate))
         {
             _left[choice]--;
@@ -133,17 +178,19 @@ internal sealed class NetWalk
     private void Note(int choice)
     {
         if (_left[choice] == 1)
-            _ready.Add(choice);
+            (_ready[_readied++], _single[choice]) = (choice, Unknown);
         else if (_left[choice] == 0)
             _deadEnds++;
     }
 
     private int SingleOf(int choice)
     {
+        if (_single[choice] != Unknown)
+            return _single[choice];
         var members = _graph.Members(choice);
         var word = 0;
         while ((members[word] & ~_gone[word]) == 0)
             word++;
-        return word << 6 | BitOperations.TrailingZeroCount(members[word] & ~_gone[word]);
+        return _single[choice] = word << 6 | BitOperations.TrailingZeroCount(members[word] & ~_gone[word]);
     }
 }
