@@ -71,6 +71,7 @@ public static class Decider
             Redo => HistoryRequests.Redo(state, now),
             FeatureRules wanted => PlanRequests.Feature(state, wanted, now),
             NoteStep note => PlanRequests.Note(state, note, now),
+            RecallNotes recall => PlanRequests.Recall(state, recall, now),
             CueDeduction cue => CueRequests.Cue(state, cue, now),
             StandBy standBy => AirRequests.StandBy(state, standBy, now),
             StandByCalls standBy => CallRequests.StandBy(state, standBy, now),

@@ -65,6 +65,23 @@ public sealed class Wording(Phrases phrases)
         return new(Sentence.Capitalize(Aloud.Of(reason)), InShort.Of(reason));
     }
 
+    /// <summary>Why a deduction holds, with what follows from it.</summary>
+    /// <param name="deduction">The deduction.</param>
+    /// <exception cref="ArgumentException">There are no phrases for its rule.</exception>
+    public Saying Why(Deduction deduction)
+    {
+        ArgumentNullException.ThrowIfNull(deduction);
+        var slots = Slots.Of(deduction, _spoken);
+        slots["conclusion"] = Filling.One(_spoken.Conclusion(deduction));
+        var written = phrases["hints.why.written"].Fill(new Dictionary<string, Filling>
+        {
+            ["pattern"] = Filling.One(Caption(deduction)),
+            ["conclusion"] = Filling.One(_written.Conclusion(deduction)),
+        });
+        var spoken = phrases[deduction.Rule, "why"].Fill(slots);
+        return new(Sentence.Capitalize(spoken), written);
+    }
+
     /// <summary>How something follows: <c>It follows in three steps, the hardest an XY-wing.</c></summary>
     /// <param name="attribution">The proof, or that the ladder has none.</param>
     public Saying How(Attribution attribution)
@@ -110,18 +127,7 @@ public sealed class Wording(Phrases phrases)
         return new(pattern, pattern.StandingOn(board), new(Sentence.Capitalize(spoken), Caption(deduction)));
     }
 
-    private WhyHint Why(Board board, Deduction deduction)
-    {
-        var slots = Slots.Of(deduction, _spoken);
-        slots["conclusion"] = Filling.One(_spoken.Conclusion(deduction));
-        var written = phrases["hints.why.written"].Fill(new Dictionary<string, Filling>
-        {
-            ["pattern"] = Filling.One(Caption(deduction)),
-            ["conclusion"] = Filling.One(_written.Conclusion(deduction)),
-        });
-        var spoken = phrases[deduction.Rule, "why"].Fill(slots);
-        return new(deduction, Pattern.Of(deduction).StandingOn(board), new(Sentence.Capitalize(spoken), written));
-    }
+    private WhyHint Why(Board board, Deduction deduction) => new(deduction, Pattern.Of(deduction).StandingOn(board), Why(deduction));
 
     private string Caption(Deduction deduction)
     {

@@ -27,7 +27,7 @@ internal static class RouteCommand
                 + "rule, name, places, removes, isGate, isFeatured, short, text), featured (rule, name, step, others) and talkingPoints (step, oneIn, text; the rarest first).",
         };
         var html = new Option<bool>("--html") { Description = "A page of HTML to print, with a picture of each featured step." };
-        var notes = new Option<bool>("--notes") { Description = "On paper also the notes of the session in the data folder, which has the same puzzle." };
+        var notes = new Option<bool>("--notes") { Description = "On paper also the notes that the data folder keeps with the puzzle." };
         var paper = new PaperOptions();
         var options = new LadderOptions();
         var command = new Command(
@@ -50,7 +50,7 @@ internal static class RouteCommand
                 .Select(rule => new Feature(rule, asked.GetValue(early) ? Timing.Early : Timing.Late));
             var rate = SpeakingRate.Of(asked.GetValue(words) ?? SpeakingRate.Usual);
             var file = asked.GetValue(paper.Pdf) is { } path ? OutputFile.At(path, paper.Pdf.Name) : null;
-            var state = asked.GetValue(notes) ? StoredSession.Read(options.Data(asked), "leave out --notes") : null;
+            var folder = asked.GetValue(notes) ? DataFolder.Open(options.Data(asked)) : null;
             return Task.FromResult(Run(
                 position.Read(asked),
                 board => RunPlan.From(board, ladder, features, cancel: cancel),
@@ -71,7 +71,7 @@ internal static class RouteCommand
                 asked.InvocationConfiguration));
 
             PaperDocument OnPaper(RunSheet sheet, RunPlan plan) => paper.Document(
-                asked, RunSheetPaper.TitleOf(sheet), RunSheetPaper.Of(sheet, plan, SessionNotes.For(plan, state), wording));
+                asked, RunSheetPaper.TitleOf(sheet), RunSheetPaper.Of(sheet, plan, NotesOfRoute.For(plan, folder), wording));
         });
         return command;
     }

@@ -7,12 +7,13 @@ namespace Companion.Server.Log;
 /// <summary>
 /// The SQLite file of the events and the shows. <c>event</c> holds an event a line and is only ever added to: what happened here has
 /// the numbers from 1 on, shows that were imported have numbers of 0 and below. <c>show</c> says at which event each show begins, and
-/// keeps what is no event: a title given later, the recording's offset, edited chapters, and a digest of shows that are over.
+/// keeps what is no event: a title given later, the recording's offset, edited chapters, and a digest of shows that are over. The notes
+/// of puzzles outlive the show in which they were written: see <see cref="NoteTable"/>.
 /// </summary>
 internal static class EventDatabase
 {
     // Counts up when a table changes; an older program then refuses the file instead of misreading it.
-    private const int Layout = 2;
+    private const int Layout = 3;
 
     private const string Events =
         "CREATE TABLE event (sequence INTEGER PRIMARY KEY, at INTEGER NOT NULL, kind TEXT NOT NULL, body TEXT NOT NULL);";
@@ -111,6 +112,25 @@ internal static class EventDatabase
         }
 
         if (layout < Layout)
-            connection.Run($"BEGIN IMMEDIATE; {(layout == 0 ? Events : "")} {Shows} PRAGMA user_version={Layout}; COMMIT");
+            BringUp(connection);
+    }
+
+    private static void BringUp(SqliteConnection connection)
+    {
+        // Another program may have done it since the layout was looked at.
+        using var transaction = connection.BeginTransaction();
+        var layout = connection.Number("PRAGMA user_version");
+        if (layout == 0)
+            connection.Run(Events);
+        if (layout < 2)
+            connection.Run(Shows);
+        if (layout < Layout)
+        {
+            connection.Run(NoteTable.Layout);
+            NoteTable.Gather(connection);
+            connection.Run($"PRAGMA user_version={Layout}");
+        }
+
+        transaction.Commit();
     }
 }

@@ -102,6 +102,7 @@ internal static class Salvage
         }
 
         SalvagedRows.NameShows(into);
+        NoteTable.Gather(into);
         var count = into.Number("SELECT count(*) FROM event") ?? 0;
         transaction.Commit();
         return count;

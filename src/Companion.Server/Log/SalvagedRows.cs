@@ -19,6 +19,9 @@ internal static class SalvagedRows
                 "INSERT OR IGNORE INTO show (id, first, last, title, offset, chapters) VALUES ($1, $2, $3, $4, $5, $6)", show);
         }
 
+        foreach (var row in Read(from, "SELECT givens, notes FROM note").Where(IsNotes))
+            into.Run("INSERT OR IGNORE INTO note VALUES ($1, $2)", row);
+
         object? last = null;
         foreach (var row in Read(from, "SELECT sequence, at, kind, body FROM event ORDER BY sequence").TakeWhile(IsEvent))
         {
@@ -46,11 +49,16 @@ internal static class SalvagedRows
         """);
 
     // What stands in a damaged page may be anything.
-    private static bool IsEvent(object?[] row)
+    private static bool IsEvent(object?[] row) => CanBeRead(() => EventText.Read(new((string)row[2]!, (string)row[3]!)));
+
+    private static bool IsNotes(object?[] row) =>
+        CanBeRead(() => StepNotesText.Read((string)row[1]!)) && row[0] is string { Length: Companion.Engine.Cell.Count };
+
+    private static bool CanBeRead(Action read)
     {
         try
         {
-            EventText.Read(new((string)row[2]!, (string)row[3]!));
+            read();
             return true;
         }
         catch (Exception damage) when (damage is FormatException or InvalidCastException)

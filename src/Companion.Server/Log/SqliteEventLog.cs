@@ -2,6 +2,7 @@ using Companion.Server.Data;
 using Companion.Session;
 using Companion.Session.Events;
 using Companion.Session.Events.Storage;
+using Companion.Session.Planning;
 using Companion.Session.State;
 using Microsoft.Data.Sqlite;
 
@@ -78,18 +79,33 @@ internal sealed class SqliteEventLog : IEventLog, IDisposable
     }
 
     /// <inheritdoc/>
-    public void Append(long after, IReadOnlyList<Event> events)
+    public void Append(long after, IReadOnlyList<Event> events, PuzzleNotes? notes = null)
     {
         try
         {
             using var transaction = _connection.BeginTransaction();
             for (var index = 0; index < events.Count; index++)
                 Insert(after + 1 + index, events[index]);
+            if (notes is not null)
+                NoteTable.Keep(_connection, notes);
             transaction.Commit();
         }
         catch (SqliteException failure)
         {
             throw new IOException($"The event log {_path} could not be written.", failure);
+        }
+    }
+
+    /// <inheritdoc/>
+    public ValueArray<StepNote>? NotesOf(string givens)
+    {
+        try
+        {
+            return NoteTable.Of(_connection, givens);
+        }
+        catch (Exception failure) when (failure is SqliteException or FormatException)
+        {
+            throw new IOException($"The notes of a puzzle in {_path} could not be read.", failure);
         }
     }
 

@@ -14,3 +14,7 @@ public sealed record FeatureRules(ValueArray<Feature> Featured) : Command;
 /// <param name="Removes">The candidates that it takes out; a step concludes something.</param>
 /// <param name="Text">One line of at most <see cref="StepNote.LongestText"/> characters; empty for no note.</param>
 public sealed record NoteStep(CandidateSet Places, CandidateSet Removes, string Text) : Command;
+
+/// <summary>Take the notes that were kept with the puzzle on the board, in place of those that this show has of it.</summary>
+/// <param name="Notes">All of them, in order.</param>
+public sealed record RecallNotes(ValueArray<StepNote> Notes) : Command;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Companion.Engine.Proofs;
 using Companion.Session.State;
 
@@ -8,4 +9,13 @@ namespace Companion.Session.Planning;
 /// <param name="Proof">How the entry follows; null while that is not known, and for a deduction.</param>
 /// <param name="Deduction">The deduction; null for an entry.</param>
 /// <param name="Notes">What was noted at the steps that led to it.</param>
-public sealed record DoneStep(Step? Entry, Attribution? Proof, Deduction? Deduction, ValueArray<StepNote> Notes);
+public sealed record DoneStep(Step? Entry, Attribution? Proof, Deduction? Deduction, ValueArray<StepNote> Notes)
+{
+    /// <summary>What there was to say: the deduction itself, or the steps of the proof; none where it is not known.</summary>
+    public ImmutableArray<Deduction> Deductions => (Deduction, Proof) switch
+    {
+        ({ } said, _) => [said],
+        (_, Attribution.Proved { Steps: var steps }) => steps,
+        _ => [],
+    };
+}

@@ -24,13 +24,16 @@ internal static class PlanRequests
             return Decision.Refuse("A note is one line of plain text: take the control characters out.");
         if ((note.Places | note.Removes).IsEmpty)
             return Decision.Refuse("A note belongs to a step that places or takes out something: choose one of the run sheet.");
-        if (text == state.Plan.NoteOf(note.Places, note.Removes))
+        if (text == state.Notes.At(note.Places, note.Removes))
             return Decision.Nothing;
         var noted = new StepNoted(now, note.Places, note.Removes, text);
-        return Evolver.Evolve(state, noted).Plan.Notes.Count <= ShowPlan.MostNotes
+        return Evolver.Evolve(state, noted).Notes.Notes.Count <= PuzzleNotes.Most
             ? Decision.Of(noted)
-            : Decision.Refuse($"At most {ShowPlan.MostNotes} steps have notes: take some away.");
+            : Decision.Refuse($"At most {PuzzleNotes.Most} steps have notes: take some away.");
     }
+
+    public static Decision Recall(SessionState state, RecallNotes recall, DateTimeOffset now) =>
+        recall.Notes == state.Notes.Notes ? Decision.Nothing : Decision.Of(new NotesRecalled(now, recall.Notes));
 
     /// <summary>Why these rules cannot all be featured, in one plain sentence, or null.</summary>
     public static string? Fault(ValueArray<Feature> featured)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Planning;
-using Companion.Engine.Proofs;
 using Companion.Session.Events;
 using Companion.Session.State;
 
@@ -19,7 +18,7 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
     {
         ArgumentNullException.ThrowIfNull(state);
         ArgumentNullException.ThrowIfNull(ahead);
-        var left = state.Plan.Notes.ToList();
+        var left = state.Notes.Notes.ToList();
         foreach (var step in ahead)
         {
             var (places, removes) = (step.Deduction.Places, step.Deduction.Removes);
@@ -28,7 +27,7 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
         }
 
         var entries = Entries(state).Select(done => With(left, done)).ToList();
-        var proved = entries.SelectMany(done => StepsOf(done.Proof)).ToHashSet();
+        var proved = entries.SelectMany(done => done.Deductions).ToHashSet();
         var written = entries.Aggregate(CandidateSet.Empty, (all, done) => all | Written(done).Places | Written(done).Removes);
         var said = state.Used.Select(used => (used.Loading, used.Deduction))
             .Where(used => used.Loading == state.Grid.Loading && !proved.Contains(used.Deduction)
@@ -73,9 +72,7 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
 
     private static IEnumerable<(CandidateSet Places, CandidateSet Removes)> Concluded(DoneStep done)
     {
-        foreach (var step in StepsOf(done.Proof))
-            yield return (step.Places, step.Removes);
-        if (done.Deduction is { } deduction)
+        foreach (var deduction in done.Deductions)
             yield return (deduction.Places, deduction.Removes);
         yield return Written(done);
     }
@@ -87,6 +84,4 @@ public sealed record WayBehind(ImmutableArray<DoneStep> Done, ImmutableArray<Ste
         StrikeChanged { IsStruck: true } struck => (CandidateSet.Empty, CandidateSet.Of(struck.Cells, struck.Digit)),
         _ => default,
     };
-
-    private static ImmutableArray<Deduction> StepsOf(Attribution? proof) => proof is Attribution.Proved { Steps: var steps } ? [.. steps] : [];
 }

@@ -84,7 +84,20 @@ public sealed record SessionState
     public ValueArray<ShowPlan> Plans { get; init; }
 
     /// <summary>What is planned for the puzzle on the board.</summary>
-    public ShowPlan Plan => Plans.FirstOrDefault(plan => plan.Loading == Grid.Loading) ?? new(Grid.Loading, default, default);
+    public ShowPlan Plan => Plans.FirstOrDefault(plan => plan.Loading == Grid.Loading) ?? new(Grid.Loading, default);
+
+    /// <summary>The notes of each puzzle of this show that has any; the puzzle whose notes changed last comes last.</summary>
+    public ValueArray<PuzzleNotes> NotesOfPuzzles { get; init; }
+
+    /// <summary>The notes of the puzzle on the board.</summary>
+    public PuzzleNotes Notes
+    {
+        get
+        {
+            var givens = Grid.Puzzle?.Board.ToString() ?? "";
+            return NotesOfPuzzles.FirstOrDefault(notes => notes.Givens == givens) ?? new(givens, default);
+        }
+    }
 
     /// <summary>The scenes of the broadcast.</summary>
     public Scenes Scenes { get; init; } = Scenes.Initial;
@@ -96,5 +109,15 @@ public sealed record SessionState
     internal SessionState With(ShowPlan plan) => this with
     {
         Plans = new([.. Plans.Where(other => other.Loading != plan.Loading).Append(plan).OrderBy(each => each.Loading)]),
+    };
+
+    /// <summary>The state with other notes of a puzzle.</summary>
+    internal SessionState With(PuzzleNotes notes) => this with
+    {
+        NotesOfPuzzles = new(
+        [
+            .. NotesOfPuzzles.Where(other => other.Givens != notes.Givens),
+            .. notes.Notes.Count > 0 ? [notes] : Array.Empty<PuzzleNotes>(),
+        ]),
     };
 }

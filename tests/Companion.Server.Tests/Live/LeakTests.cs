@@ -77,7 +77,7 @@ public sealed class LeakTests(CompanionFixture fixture) : IClassFixture<Companio
         secrets.AddRange(Forecast(snapshot).Where(deduction => !deduction.Equals(state.OnAir?.Deduction)).Select(deduction => deduction.ToString()));
         secrets.AddRange(PanelViews.Desk(state, snapshot.Scan, snapshot.Outlook, SomeSessions.Voice).Watch.Select(note => note.Text));
         secrets.AddRange(state.Cues.CallOuts.OfType<TextCallOut>().Select(callOut => callOut.Text));
-        secrets.AddRange(state.Plan.Notes.Select(note => note.Text));
+        secrets.AddRange(state.Notes.Notes.Select(note => note.Text));
         return secrets.SelectMany(secret => new[] { secret, JsonEncodedText.Encode(secret).ToString() });
     }
 

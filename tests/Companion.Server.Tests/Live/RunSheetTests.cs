@@ -38,6 +38,33 @@ public sealed class RunSheetTests
         }
     }
 
+    [Fact]
+    public async Task Numbers_and_clock_go_on_from_what_was_done_and_go_back_with_an_undo()
+    {
+        await using var companion = await RunningCompanion.Start();
+        await using var presenter = await companion.OpenDesk();
+        var steps = (await Planned(presenter, 0)).Sheet.GetProperty("steps");
+        var (all, second) = (steps.GetArrayLength(), steps[1]);
+
+        // The first step of the demo's way, a hidden single.
+        var entered = (await presenter.Ask("PlaceDigit", "r3c2", 6)).Sequence;
+        var view = await presenter.Sees("RunSheet", view => view.GetProperty("plannedOf").GetInt64() >= entered
+            && view.GetProperty("done") is var done && done.GetArrayLength() == 1 && done[0].GetProperty("how").GetString() != "");
+        var (did, sheet) = (view.GetProperty("done")[0], view.GetProperty("sheet"));
+        Assert.Equal((1, 1, 0.0), (did.GetProperty("first").GetInt32(), did.GetProperty("last").GetInt32(), did.GetProperty("begins").GetDouble()));
+        var now = sheet.GetProperty("steps")[0];
+        Assert.Equal((2, second.GetProperty("short").GetString()), (now.GetProperty("number").GetInt32(), now.GetProperty("short").GetString()));
+        Assert.Equal(second.GetProperty("at").GetDouble(), now.GetProperty("at").GetDouble(), tolerance: 0.11);
+        Assert.Equal(all, sheet.GetProperty("steps")[all - 2].GetProperty("number").GetInt32());
+        var passages = sheet.GetProperty("passages");
+        Assert.Equal((2, all), (passages[0].GetProperty("first").GetInt32(), passages[passages.GetArrayLength() - 1].GetProperty("last").GetInt32()));
+        Assert.InRange(sheet.GetProperty("featured")[0].GetProperty("step").GetInt32(), 2, all);
+
+        var undone = (await presenter.Ask("Undo")).Sequence;
+        var again = await Planned(presenter, undone);
+        Assert.Equal((1, 0.0), (again.Sheet.GetProperty("steps")[0].GetProperty("number").GetInt32(), again.Sheet.GetProperty("steps")[0].GetProperty("at").GetDouble()));
+    }
+
     private static async Task<(JsonElement View, JsonElement Sheet)> Planned(OpenPage page, long sequence)
     {
         var view = await page.Sees("RunSheet", view =>

@@ -4,6 +4,8 @@ using Companion.Server.Log;
 using Companion.Server.Shows;
 using Companion.Server.Tests.Running;
 using Companion.Session.Events;
+using Companion.Session.Planning;
+using Companion.Session.State;
 using Microsoft.Data.Sqlite;
 
 namespace Companion.Server.Tests.Log;
@@ -82,6 +84,25 @@ public sealed class SalvageTests
     }
 
     [Fact]
+    public void Notes_kept_with_puzzles_are_saved()
+    {
+        using var made = new TemporaryFolder();
+        MadeIn(made, shows: 20, eventsEach: 60);
+        var data = DataFolder.Open(made.Path);
+        using (var log = SqliteEventLog.Open(data))
+            log.Append(log.Restore().Sequence, [new MarksSettled(Noon)], new(Grids.EssayOne, Notes("r1c1=1", "Only kept")));
+        var bytes = File.ReadAllBytes(data.Events);
+        using var folder = new TemporaryFolder();
+        bytes.AsSpan(bytes.Length / 4096 / 2 * 4096, 4096).Fill(0xAA);
+        File.WriteAllBytes(folder.In("events.db"), bytes);
+
+        using var salvaged = SqliteEventLog.OpenOrSalvage(DataFolder.Open(folder.Path));
+
+        Assert.NotNull(salvaged.Warning);
+        Assert.Equal(Notes("r1c1=1", "Only kept"), salvaged.NotesOf(Grids.EssayOne));
+    }
+
+    [Fact]
     public void A_cut_write_ahead_log_loses_the_decisions_behind_the_cut_and_nothing_else()
     {
         using var made = new TemporaryFolder();
@@ -105,6 +126,9 @@ public sealed class SalvageTests
         }
     }
 
+    private static ValueArray<StepNote> Notes(string places, string text) =>
+        new([new(CandidateSet.Parse(places), CandidateSet.Empty, text)]);
+
     private static int Cut(byte[] bytes, List<Event> events, int length)
     {
         using var folder = new TemporaryFolder();
@@ -121,7 +145,7 @@ public sealed class SalvageTests
             Assert.Equal(kept.Count(happened => happened is ShowBegun) + 1, new ShowLibrary(data).List().Length);
 
         // What is wholly within the file is read: a page holds some 25 events.
-        Assert.InRange(kept.Count, Math.Max(0, (length - 5 * 4096) / 4096 * 15), events.Count);
+        Assert.InRange(kept.Count, Math.Max(0, (length - 6 * 4096) / 4096 * 15), events.Count);
         return kept.Count;
     }
 

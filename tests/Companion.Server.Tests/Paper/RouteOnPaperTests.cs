@@ -122,7 +122,7 @@ public sealed class RouteOnPaperTests : IDisposable
     }
 
     [Fact]
-    public async Task Notes_of_the_session_are_printed_with_their_steps()
+    public async Task Notes_kept_with_the_puzzle_are_printed_with_their_steps()
     {
         await using (var companion = await RunningCompanion.Start(_folder.Path))
         {
@@ -130,11 +130,23 @@ public sealed class RouteOnPaperTests : IDisposable
             await presenter.Do("LoadPuzzle", Demo, "", "", "");
             // Step 1 of the route: a hidden single.
             await presenter.Do("NoteStep", "r3c2=6", "", "Greet the harbour first.");
+            await presenter.Do("BeginShow", "");
+            await presenter.Do("LoadPuzzle", Grids.EssayOne, "", "", "");
         }
 
         var file = await Print("sheet.pdf", "--notes", "--data", _folder.Path);
 
         Assert.Contains("So row three column two is six.\nGreet the harbour first.\n", Poppler.Text(file), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Where_no_notes_are_kept_it_is_said_with_the_way_out()
+    {
+        var (code, _, error) = await Cli.Run([.. Route, "--html", "--notes", "--data", _folder.Path]);
+
+        Assert.Equal(2, code);
+        Assert.Equal(
+            $"No notes are kept with this puzzle in {_folder.Path}: load it there and note something, or leave out --notes.\n", error);
     }
 
     [Theory]

@@ -82,6 +82,28 @@ public sealed class ShowLibraryTests : IDisposable
     }
 
     [Fact]
+    public void A_log_of_the_second_layout_gives_its_puzzles_the_notes_that_were_written_last()
+    {
+        using (var log = SqliteEventLog.Open(Folder))
+        {
+            log.Append(0, [Loaded(Grids.EssayOne), Noted("First")]);
+            log.Append(2, [new ShowBegun(Noon, "", 0, 1), Loaded(Grids.Textbook), Noted("Of the other"), Loaded(Grids.EssayOne), Noted("Last")]);
+            log.Append(7, [new ShowBegun(Noon, "", 0, 3), Loaded(Grids.Textbook)]);
+        }
+
+        Run("DROP TABLE note; PRAGMA user_version=2");
+
+        using var read = SqliteEventLog.Open(Folder);
+        Assert.Equal(
+            ["Last", "Of the other"],
+            new[] { Grids.EssayOne, Grids.Textbook }.Select(grid => Assert.Single(read.NotesOf(Puzzle.Parse(grid).Board.ToString())!.Value).Text));
+        Assert.Null(read.NotesOf(Puzzle.Parse(Grids.EssayTwo).Board.ToString()));
+
+        static Event Loaded(string grid) => new PuzzleLoaded(Noon, grid, "", "", "");
+        static Event Noted(string text) => new StepNoted(Noon, CandidateSet.Parse("r1c1=1"), CandidateSet.Empty, text);
+    }
+
+    [Fact]
     public void An_exported_show_is_imported_elsewhere_with_the_same_hash_and_states()
     {
         Play(3);

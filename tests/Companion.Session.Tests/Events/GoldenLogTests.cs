@@ -57,7 +57,7 @@ public sealed class GoldenLogTests
         Assert.Equal([new Feature(new("xy-wing")), new Feature(new("swordfish"), Timing.Early)], state.Plan.Featured.Items);
         Assert.Equal((RecordingPhase.Stopped, true), (state.Recording.Phase, state.IsOver));
         Assert.Equal([10.0, 10.0], state.Recording.Runs.Select(run => (run.To - run.From)!.Value.TotalSeconds));
-        Assert.Equal(["Say who set it.", "Slowly: this is the first one."], state.Plan.Notes.Select(note => note.Text));
+        Assert.Equal(["Slowly: this is the first one.", "Say who set it, “Lanterns”."], state.Notes.Notes.Select(note => note.Text));
     }
 
     [Fact]

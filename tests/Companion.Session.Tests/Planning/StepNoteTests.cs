@@ -1,5 +1,8 @@
 using Companion.Engine;
 using Companion.Session.Commands;
+using Companion.Session.Events;
+using Companion.Session.Planning;
+using Companion.Session.State;
 
 namespace Companion.Session.Tests.Planning;
 
@@ -33,7 +36,7 @@ public sealed class StepNoteTests
         Assert.Equal(("", "Quickly"), (NoteOf("", "r1c8=8 r2c8=8"), NoteOf("", "r2c8=8")));
 
         _session.Do(Note("", "r2c8=8", ""));
-        Assert.Empty(_session.State.Plan.Notes);
+        Assert.Empty(_session.State.Notes.Notes);
         Assert.Empty(_session.Try(Note("", "r2c8=8", " ")).Events);
     }
 
@@ -48,6 +51,30 @@ public sealed class StepNoteTests
     }
 
     [Fact]
+    public void The_same_puzzle_loaded_again_has_them_again()
+    {
+        _session.Do(Note("r2c2=6", "", "Slowly"), Load(Puzzles.Demo), Note("r3c2=6", "", "Of the other"), Load(Puzzles.Easy));
+        Assert.Equal(("Slowly", ""), (NoteOf("r2c2=6", ""), NoteOf("r3c2=6", "")));
+
+        _session.Do(Note("r2c2=6", "", "Quickly")).Undo().Undo();
+        Assert.Equal("Quickly", NoteOf("r2c2=6", ""));
+    }
+
+    [Fact]
+    public void Those_kept_with_the_puzzle_take_the_place_of_those_of_the_show_and_are_an_event_of_it()
+    {
+        _session.Do(Note("r2c2=6", "", "Slowly"));
+        ValueArray<StepNote> kept = new([new(CandidateSet.Empty, CandidateSet.Parse("r1c8=8"), "Kept")]);
+
+        _session.Do(new RecallNotes(kept));
+
+        Assert.Equal(kept, _session.State.Notes.Notes);
+        Assert.IsType<NotesRecalled>(_session.Log[^1]);
+        Assert.Empty(_session.Try(new RecallNotes(kept)).Events);
+        Assert.Equal(_session.State, PlayedSession.Replay(_session.Log));
+    }
+
+    [Fact]
     public void What_is_too_long_or_belongs_to_no_step_is_refused()
     {
         Assert.Equal("A note has at most 400 characters: shorten it.", _session.Refused(Note("r2c2=6", "", new string('x', 401))));
@@ -58,8 +85,10 @@ public sealed class StepNoteTests
             _session.Refused(Note("", "", "Slowly")));
     }
 
+    private static LoadPuzzle Load(string grid) => new(grid, "", "", "");
+
     private string NoteOf(string places, string removes) =>
-        _session.State.Plan.NoteOf(CandidateSet.Parse(places), CandidateSet.Parse(removes));
+        _session.State.Notes.At(CandidateSet.Parse(places), CandidateSet.Parse(removes));
 
     private static NoteStep Note(string places, string removes, string text) =>
         new(CandidateSet.Parse(places), CandidateSet.Parse(removes), text);

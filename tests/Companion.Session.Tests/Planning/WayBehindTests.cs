@@ -83,10 +83,10 @@ public sealed class WayBehindTests
         var way = WayAhead.Of(session.State, Engine.Rules.Ladder.Standard, TestContext.Current.CancellationToken);
         var steps = way.Plan?.Steps ?? [];
         var behind = WayBehind.Of(session.State, steps);
-        var ahead = session.State.Plan.Notes.Where(note => steps.Any(step => note.IsOf(step.Deduction.Places, step.Deduction.Removes))).ToList();
+        var ahead = session.State.Notes.Notes.Where(note => steps.Any(step => note.IsOf(step.Deduction.Places, step.Deduction.Removes))).ToList();
         var below = behind.Done.SelectMany(each => each.Notes).Concat(behind.Kept).ToList();
 
-        Assert.Equal(session.State.Plan.Notes.ToHashSet(), ahead.Concat(below).ToHashSet());
+        Assert.Equal(session.State.Notes.Notes.ToHashSet(), ahead.Concat(below).ToHashSet());
         Assert.Equal(below.Count, below.Distinct().Count());
         Assert.Empty(below.Intersect(ahead));
     });

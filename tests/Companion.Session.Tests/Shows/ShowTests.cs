@@ -18,7 +18,7 @@ public sealed class ShowTests
         var state = session.State;
         Assert.Equal(Grid.Blank, state.Grid);
         Assert.Equal((null, null, 0, null), (state.OnAir, state.Standby, state.CalledOnAir.Count, state.Asks.Code));
-        Assert.Equal((0, 0, 0), (state.Used.Count, state.Cues.CallOuts.Count, state.Plans.Count));
+        Assert.Equal((0, 0, 0, 0), (state.Used.Count, state.Cues.CallOuts.Count, state.Plans.Count, state.NotesOfPuzzles.Count));
         Assert.False(state.CoHostMayAir);
         Assert.Equal(("Second evening", RecordingPhase.None), (state.ShowTitle, state.Recording.Phase));
     }
@@ -151,6 +151,7 @@ public sealed class ShowTests
             new SetAudienceDoor(AudienceDoor.Open),
             new AllowCoHostOnAir(true),
             new FeatureRules(new([new(new("xy-wing"))])),
+            new NoteStep(CandidateSet.Parse("r2c2=6"), CandidateSet.Empty, "Slowly"),
             new CueText("Say who set it."),
             new PlaceDigit(Cell.Parse("r1c1"), Digit.Of(4)),
             new StandBy(open),

@@ -55,7 +55,7 @@ internal sealed partial class DeskHub(
             Clients.Caller.Desk(DeskWire.Of(snapshot, Caller, voice)),
             Clients.Caller.Cues(CueViews.Of(snapshot.State, voice)),
             Clients.Caller.Ladder(LadderView.Of(snapshot.State, ladder, voice)),
-            Clients.Caller.RunSheet(RunSheetWire.Of(snapshot, voice.Wording)),
+            Clients.Caller.RunSheet(RunSheetWire.Of(snapshot, voice)),
             snapshot.Scan is { } scan ? Clients.Caller.Next(PanelViews.Next(scan, voice)) : Task.CompletedTask,
             snapshot.Outlook is { } outlook ? Clients.Caller.Forecast(ForecastView.Of(outlook, voice)) : Task.CompletedTask));
         await Clients.Caller.Viewers(asks.View);

@@ -60,7 +60,7 @@ internal sealed class DeskPump(
 
         if (SheetOf.Of(snapshot) is var sheetOf && sheetOf != _shownSheet)
         {
-            var sheet = RunSheetWire.Of(snapshot, voice.Wording);
+            var sheet = RunSheetWire.Of(snapshot, voice);
             sends.AddRange([presenters.RunSheet(sheet), coHosts.RunSheet(sheet)]);
             _shownSheet = sheetOf;
         }
@@ -69,10 +69,10 @@ internal sealed class DeskPump(
     }
 
     // What a run sheet is made of. An entry alone is not worth another one: its plan and its proof follow.
-    private readonly record struct SheetOf(PlannedWay? Ahead, ShowPlan? Plan, int Proofs, int Used)
+    private readonly record struct SheetOf(PlannedWay? Ahead, ShowPlan? Plan, PuzzleNotes? Notes, int Proofs, int Used)
     {
         public static SheetOf Of(Snapshot snapshot) =>
-            new(snapshot.Ahead, snapshot.State.Plan, snapshot.State.Attributions.Count, snapshot.State.Used.Count);
+            new(snapshot.Ahead, snapshot.State.Plan, snapshot.State.Notes, snapshot.State.Attributions.Count, snapshot.State.Used.Count);
     }
 
     // A deduction on the list is passed by what a scan looks at too.

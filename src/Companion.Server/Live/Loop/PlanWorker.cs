@@ -17,6 +17,6 @@ internal sealed class PlanWorker(Ladder ladder, Voice voice, Rarity rarity) : IW
     public IEnumerable<PlannedWay> WorkOut(SessionState state, CancellationToken cancel)
     {
         var way = WayAhead.Of(state, ladder, cancel);
-        yield return new(way, way.Plan is { } plan ? RunSheet.Of(plan, voice.Wording, voice.Rate, rarity) : null);
+        yield return new(way, way.Plan is { } plan ? RunSheet.Of(plan, voice.Wording, voice.Rate, rarity) : null, state.Entries);
     }
 }

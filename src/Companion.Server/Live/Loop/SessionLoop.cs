@@ -131,17 +131,19 @@ internal sealed partial class SessionLoop(
     private Reply Do(Command command)
     {
         var state = _current.State;
-        var decision = Decider.Decide(state, command, clock.GetUtcNow());
+        var now = clock.GetUtcNow();
+        var decision = Decider.Decide(state, command, now);
         if (decision.Refusal is { } refusal)
             return Refuse(refusal);
         if (decision.Events.IsEmpty)
             return new(null, state.Sequence);
 
-        // Evolved before it is kept: an event that cannot be evolved must not stand in the log.
-        var next = decision.Events.Aggregate(state, Evolver.Evolve);
+        SessionState next;
         try
         {
-            log.Append(state.Sequence, decision.Events);
+            // Evolved before it is kept: an event that cannot be evolved must not stand in the log.
+            (var events, next, var notes) = KeptNotes.With(state, decision.Events, log, now);
+            log.Append(state.Sequence, events, notes);
         }
         catch (IOException failure)
         {

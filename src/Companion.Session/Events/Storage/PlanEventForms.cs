@@ -24,6 +24,10 @@ internal static class PlanEventForms
             },
             (at, body) => new(
                 at, CandidateSet.Parse(body.Text("places")), CandidateSet.Parse(body.Text("removes")), body.Text("text"))),
+        EventForm.Of<NotesRecalled>(
+            "notes-recalled",
+            (recalled, body) => body["notes"] = StepNotesText.ToJson(recalled.Notes),
+            (at, body) => new(at, StepNotesText.FromJson(body.Array("notes")))),
     ];
 
     private static JsonNode Write(Feature feature) => new JsonObject
