@@ -28,7 +28,7 @@ public static class BoardReader
     {
         var board = StraightBoard.Of(frame, place);
         CellSketch[] sketches = [.. board.Boxes.Select(box => CellSketch.Of(board.Frame, box))];
-        new GlyphRounds(read).Read(sketches);
+        new GlyphRounds(read).Read(sketches, sketches);
         return Reading(sketches);
     }
 

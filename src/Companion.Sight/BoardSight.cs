@@ -30,7 +30,7 @@ public sealed class BoardSight
     /// <summary>How many cells the last look read anew, 0 to 81.</summary>
     public int ReadAnew { get; private set; }
 
-    /// <summary>Looks at the next frame.</summary>
+    /// <summary>Looks at the next frame, and finds the grid in it.</summary>
     /// <param name="frame">The screen.</param>
     /// <param name="lessons">What the presenter taught.</param>
     /// <returns>What stands there, the same object as before where nothing changed; null where no grid is seen.</returns>
@@ -44,17 +44,47 @@ public sealed class BoardSight
             return _last;
         if (changed is null || changed.Count >= Many)
             changed = FindAgain(frame) ? changed ?? AllCells() : AllCells();
-        if (_board is null)
-            return _last = null;
+        return _board is null ? _last = null : Read(frame, _board, changed, lessons);
+    }
+
+    /// <summary>Looks at the next frame, in which the grid is where somebody says.</summary>
+    /// <param name="frame">The picture.</param>
+    /// <param name="place">Where the grid is; its lines are looked for nearby.</param>
+    /// <param name="lessons">What the presenter taught.</param>
+    /// <returns>What stands there, the same object as before where nothing changed.</returns>
+    /// <exception cref="ArgumentException">The corners of the place make no grid.</exception>
+    public BoardReading See(Frame frame, GridPlace place, Lessons lessons)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(lessons);
+        var (straight, columns, rows) = StraightBoard.Straight(frame, place);
+        var changed = place == Place ? _print?.Changed(straight) : null;
+        ReadAnew = 0;
+        if (changed is { Count: 0 } && lessons == _lessons && _last is not null)
+            return _last;
+        if (_board is null || changed is null || changed.Count >= Many)
+        {
+            (_board, Place, _print) = (StraightBoard.Of(straight, LineFit.Of(straight, columns, rows)), place, null);
+            changed = AllCells();
+        }
+
+        return Read(straight, _board, changed, lessons);
+    }
+
+    private BoardReading Read(Frame frame, StraightBoard board, List<int> changed, Lessons lessons)
+    {
         if (lessons != _lessons)
             changed = AllCells();
-
         _lessons = lessons;
         foreach (var index in changed)
-            _sketches[index] = CellSketch.Of(frame, _board.Boxes[index]);
-        new GlyphRounds(glyphs => _reader.Read(glyphs, lessons)).Read([.. changed.Select(index => _sketches[index])]);
+            _sketches[index] = CellSketch.Of(frame, board.Boxes[index]);
+        new GlyphRounds(glyphs => _reader.Read(glyphs, lessons)).Read([.. changed.Select(index => _sketches[index])], _sketches);
         ReadAnew = changed.Count;
-        _print = GridPrint.Of(frame, _board);
+        if (_print?.Fits(frame) == true)
+            _print.Renew(frame, changed);
+        else
+            _print = GridPrint.Of(frame, board);
         return _last = BoardReader.Reading(_sketches);
     }
 

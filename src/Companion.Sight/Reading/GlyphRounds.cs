@@ -16,14 +16,14 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
 
     /// <summary>Reads; signs that turn out to be several are replaced by them.</summary>
     /// <param name="sketches">The cells.</param>
-    public void Read(IReadOnlyList<CellSketch> sketches)
+    /// <param name="board">All cells of the board, to whose digits and marks the heights are held; the others were read before.</param>
+    public void Read(IReadOnlyList<CellSketch> sketches, IReadOnlyList<CellSketch> board)
     {
         Read(sketches.SelectMany(sketch => sketch.Signs).ToList());
         LookAgain(sketches);
         // Only marks are struck.
-        var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
-        var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
-        FindStrikes(all.FindAll(sign => sign.Height < bigFrom));
+        var bigFrom = Heights.Threshold(board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure));
+        FindStrikes(sketches.SelectMany(sketch => sketch.Signs).Where(sign => sign.Height < bigFrom).ToList());
     }
 
     private void Read(List<Sign> signs)

@@ -45,6 +45,19 @@ internal sealed class GridPrint
         return changed;
     }
 
+    /// <summary>Keeps cells as they look now. The others stay as they were read, so that what fades in slowly is seen in the end.</summary>
+    /// <param name="frame">A frame of the same size.</param>
+    /// <param name="cells">Which were read anew, by their indices.</param>
+    public void Renew(Frame frame, IEnumerable<int> cells)
+    {
+        var stride = 4 * frame.Width;
+        foreach (var box in cells.Select(index => _boxes[index]))
+        {
+            for (var y = box.Top; y < box.Bottom; y++)
+                frame.Pixels.Slice(y * stride + 4 * box.Left, 4 * box.Width).CopyTo(_pixels.AsSpan((y - _boxes[0].Top) * stride + 4 * box.Left));
+        }
+    }
+
     private bool Differs(Frame frame, CellBox box)
     {
         var stride = 4 * frame.Width;

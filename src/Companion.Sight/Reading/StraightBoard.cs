@@ -13,19 +13,21 @@ internal sealed record StraightBoard(Frame Frame, CellBox[] Boxes)
     /// <exception cref="ArgumentException">The corners of the place make no grid.</exception>
     public static StraightBoard Of(Frame frame, GridPlace place)
     {
-        GridFit fit;
-        if (IsUpright(place))
-        {
-            fit = LineFit.Of(frame, GridLines.Even(place.TopLeft.X, place.TopRight.X), GridLines.Even(place.TopLeft.Y, place.BottomLeft.Y));
-        }
-        else
-        {
-            var square = Straightened.Of(frame, place) ?? throw new ArgumentException("The four corners make no grid.", nameof(place));
-            var even = GridLines.Even(square.Margin, square.Margin + square.Side);
-            (frame, fit) = (square.Frame, LineFit.Of(square.Frame, even, even));
-        }
+        var (straight, columns, rows) = Straight(frame, place);
+        return Of(straight, LineFit.Of(straight, columns, rows));
+    }
 
-        return Of(frame, fit);
+    /// <summary>The picture with a grid's lines along its rows and columns of pixels, and where they are about.</summary>
+    /// <param name="frame">The picture; it is returned itself where the grid stands straight.</param>
+    /// <param name="place">Where the grid is.</param>
+    /// <exception cref="ArgumentException">The corners of the place make no grid.</exception>
+    public static (Frame Frame, GridLines Columns, GridLines Rows) Straight(Frame frame, GridPlace place)
+    {
+        if (IsUpright(place))
+            return (frame, GridLines.Even(place.TopLeft.X, place.TopRight.X), GridLines.Even(place.TopLeft.Y, place.BottomLeft.Y));
+        var square = Straightened.Of(frame, place) ?? throw new ArgumentException("The four corners make no grid.", nameof(place));
+        var even = GridLines.Even(square.Margin, square.Margin + square.Side);
+        return (square.Frame, even, even);
     }
 
     /// <summary>The cells between lines.</summary>

@@ -12,6 +12,14 @@ internal sealed partial class DeskHub
 {
     private const int LongestPage = 64;
 
+    /// <summary>A panel has gone. Where it was the one that follows, nothing of its screen stays behind.</summary>
+    public override Task OnDisconnectedAsync(Exception? exception)
+    {
+        if (Caller == AccessRole.Presenter)
+            screens.Forget();
+        return base.OnDisconnectedAsync(exception);
+    }
+
     public Task<Reply> FollowScreen(string? page, bool withMarks) => Tell(() => screens.Start(PageName(page), withMarks));
 
     public Task<Reply> StopFollowing(string? page) => Tell(() => screens.Stop(PageName(page)));

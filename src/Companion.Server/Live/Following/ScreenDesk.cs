@@ -10,7 +10,7 @@ namespace Companion.Server.Live.Following;
 
 /// <summary>
 /// Follows the grid on the presenter's screen, for one page at a time: what changes there is entered by the session's loop as if it
-/// were typed. Pictures are read and forgotten.
+/// were typed. The last picture is kept in memory while its page is there and follows, and nothing of any in another place.
 /// </summary>
 internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, TimeProvider clock) : IDisposable
 {
@@ -20,7 +20,7 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
     /// <summary>A page begins to follow; one that followed before is told to stop.</summary>
     /// <param name="page">A word by which the page is known, of its own choice.</param>
     /// <param name="withMarks">Whether marks are followed, or digits alone.</param>
-    public void Start(string page, bool withMarks) => _current = new(page, new(reader, clock, withMarks));
+    public void Start(string page, bool withMarks) => _current = new(page, new(reader, clock, withMarks), reader.Watch());
 
     /// <summary>A page ends following; nothing is remembered of what it showed.</summary>
     /// <param name="page">The page.</param>
@@ -29,6 +29,12 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
         if (_current is { } current && current.Page == page)
             Interlocked.CompareExchange(ref _current, null, current);
     }
+
+    /// <summary>
+    /// Forgets the last picture, as is due when a page of the presenter's has gone: one that comes back goes on, and has its next picture
+    /// read as a whole.
+    /// </summary>
+    public void Forget() => _current?.Grid.Forget();
 
     /// <summary>Whether this page follows the screen.</summary>
     /// <param name="page">The page.</param>
@@ -62,7 +68,7 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
             return null;
         try
         {
-            var reading = reader.Read(frame, place);
+            var reading = current.Grid.Read(frame, place);
             var reply = await session.AskAll(AccessRole.Presenter, now => current == _current ? current.Shown.Take(reading, now) : []);
             return current == _current ? current.Shown.View(session.Current, reply.Refusal) : null;
         }
@@ -93,5 +99,5 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
 
     private Shown Followed => _current?.Shown ?? throw new FormatException("No screen is followed now: begin with Follow my screen.");
 
-    private sealed record Entry(string Page, Shown Shown);
+    private sealed record Entry(string Page, Shown Shown, IWatchedGrid Grid);
 }

@@ -5,7 +5,7 @@ using Companion.Sight;
 namespace Companion.Server.Tests.Live.Following;
 
 /// <summary>Reads whatever the test has prepared, and writes down what it is taught.</summary>
-internal sealed class PreparedReader : IScreenReader
+internal sealed class PreparedReader : IScreenReader, IWatchedGrid
 {
     public BoardReading Reading { get; set; } = null!;
 
@@ -17,6 +17,13 @@ internal sealed class PreparedReader : IScreenReader
     public List<(GlyphImage Glyph, int Digit)> Taught { get; } = [];
 
     public GridPlace? Find(Frame frame) => Place;
+
+    /// <summary>How often it was told to forget the last picture.</summary>
+    public int Forgotten { get; private set; }
+
+    public IWatchedGrid Watch() => this;
+
+    public void Forget() => Forgotten++;
 
     public BoardReading Read(Frame frame, GridPlace place)
     {
