@@ -7,7 +7,7 @@ namespace Companion.Sight;
 /// <param name="Cell">The cell.</param>
 /// <param name="Digit">The big digit, or null where there is none.</param>
 /// <param name="IsGiven">Whether the digit's colour or weight is that of the givens; null where nothing tells them apart, or without a digit.</param>
-/// <param name="Glyph">The big digit's image; null where there is none.</param>
+/// <param name="Glyph">The image of the big digit, or of a sign as large that is no digit by its look; null where there is none.</param>
 /// <param name="Marks">The small digits, from the top left to the bottom right; empty beside a big digit.</param>
 /// <param name="Certainty">How sure the reading of the whole cell is, from 0 to 1: that of its least sure part.</param>
 public sealed record CellReading(

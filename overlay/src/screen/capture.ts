@@ -1,13 +1,6 @@
 import type { Box, Size } from './corners.ts';
+import { type Crop, canvasOf, DrawnCrop, penOf } from './crop.ts';
 import { fingerprintOf, sampleSide } from './fingerprint.ts';
-
-/** A picture that was taken, with what is to be sent of it. */
-export interface Taken {
-  /** The picture, in memory alone. */
-  canvas: HTMLCanvasElement;
-  /** The same as a file, or null where the browser failed to make one. */
-  file: Promise<Blob | null>;
-}
 
 /** What the browser shows of the presenter's screen, until it is stopped. */
 export interface Capture {
@@ -18,8 +11,8 @@ export interface Capture {
   /** Whether there is a first picture. */
   readonly isReady: boolean;
   fingerprint(box: Box): Uint8Array;
-  /** @param type `image/png` for what is read, `image/jpeg` for whole pictures. */
-  take(box: Box, size: Size, type: 'image/png' | 'image/jpeg'): Taken;
+  /** A part of the picture as it is now, in a size of its own. */
+  take(box: Box, size: Size): Crop;
   stop(): void;
 }
 
@@ -74,10 +67,10 @@ class VideoCapture implements Capture {
     return fingerprintOf(pen.getImageData(0, 0, sampleSide, sampleSide).data);
   }
 
-  take(box: Box, size: Size, type: 'image/png' | 'image/jpeg'): Taken {
+  take(box: Box, size: Size): Crop {
     const canvas = canvasOf(size);
     this.#draw(canvas, box);
-    return { canvas, file: new Promise((made) => canvas.toBlob(made, type, 0.92)) };
+    return new DrawnCrop(canvas);
   }
 
   stop(): void {
@@ -86,17 +79,8 @@ class VideoCapture implements Capture {
   }
 
   #draw(canvas: HTMLCanvasElement, { left, top, width, height }: Box): CanvasRenderingContext2D {
-    const pen = canvas.getContext('2d', { willReadFrequently: true });
-    if (!pen) throw new Error('The browser has no canvas.');
-    pen.imageSmoothingQuality = 'high';
+    const pen = penOf(canvas);
     pen.drawImage(this.#video, left, top, width, height, 0, 0, canvas.width, canvas.height);
     return pen;
   }
-}
-
-function canvasOf({ width, height }: Size): HTMLCanvasElement {
-  const canvas = document.createElement('canvas');
-  canvas.width = width;
-  canvas.height = height;
-  return canvas;
 }

@@ -13,6 +13,7 @@ export const pause = 500;
 export class Pacer {
   #sent: Uint8Array | null = null;
   #isOnTheWay = false;
+  #takenAt = 0;
   #notBefore = 0;
   #again: number | null = null;
 
@@ -24,24 +25,27 @@ export class Pacer {
     if (!isWanted && !(hasChanged && now >= this.#notBefore)) return false;
     this.#sent = fingerprint;
     this.#isOnTheWay = true;
+    this.#takenAt = now;
     this.#notBefore = now + pace;
     this.#again = null;
     return true;
   }
 
   /** The server has answered.
-   * @param again After how many milliseconds it wants to see the grid again; null for not before it changes.
+   * @param again How many milliseconds after this picture it wants to see the grid again; null for not before it changes.
    */
   answered(now: number, again: number | null): void {
     this.#isOnTheWay = false;
-    if (again !== null) this.#wish(now + again);
+    if (again !== null) this.#wish(Math.max(now, this.#takenAt + again));
   }
 
-  /** Nothing came of the picture that was sent. */
-  failed(now: number): void {
+  /** Nothing came of the picture that was sent.
+   * @param rest How long to wait before the next one.
+   */
+  failed(now: number, rest = pause): void {
     this.#isOnTheWay = false;
     this.#sent = null;
-    this.#notBefore = now + pause;
+    this.#notBefore = now + rest;
   }
 
   /** The grid is to be seen at this time, changed or not. */

@@ -34,7 +34,7 @@ test('a screen is chosen, its grid found, and nothing sent to be read before it 
   expect(screen().phase.value).toBe('placing');
   expect(screen().isFound.value).toBe(true);
   expect(screen().corners.value?.[2]).toEqual({ x: 640, y: 640 });
-  expect(hand.capture.taken).toEqual(['0,0 1000x800 as 1000x800 image/jpeg']);
+  expect(hand.capture.taken).toEqual(['0,0 1000x800 as 1000x800']);
   expect([hand.beats, hand.post.looks.length, desk.made]).toEqual([0, 0, []]);
 });
 
@@ -77,7 +77,7 @@ test('only the grid is sent, with its corners, and only when it has changed', as
   await look();
   expect(desk.made).toEqual(['FollowScreen "page" true']);
   expect(hand.post.looks).toEqual(['page 23,23,562,23,562,562,23,562']);
-  expect(hand.capture.taken.at(-1)).toBe('77,77 586x586 as 585x585 image/png');
+  expect(hand.capture.taken.at(-1)).toBe('77,77 586x586 as 585x585');
 
   for (let count = 0; count < 50; count++) await look();
   expect(hand.post.looks.length).toBe(1);
@@ -85,6 +85,55 @@ test('only the grid is sent, with its corners, and only when it has changed', as
   await look({ again: 50 });
   await look();
   expect(hand.post.looks.length).toBe(3);
+});
+
+test('what has changed alone is sent, and nothing of a picture that is looked at twice', async () => {
+  await following();
+  await look();
+  hand.capture.shows = 99;
+  await look({ again: 50 });
+  await look();
+
+  expect(hand.post.sent).toEqual([
+    '1: image/png of 585x585 at 0,0',
+    '2 of 1: image/png of 9x10 at 70,80',
+    '3 of 2: ',
+  ]);
+});
+
+test('a picture that the server has forgotten is sent at once as a whole', async () => {
+  await following();
+  await look();
+  hand.capture.shows = 99;
+  hand.tick(100);
+  await settle();
+  hand.post.reply({ kind: 'whole' });
+  await settle();
+  expect(screen().isReached.value).toBe(true);
+  await look({}, 33);
+
+  expect(hand.post.sent.slice(1)).toEqual([
+    '2 of 1: image/png of 9x10 at 70,80',
+    '3: image/png of 585x585 at 0,0',
+  ]);
+});
+
+test('after a picture that nothing came of, after a pause and when it begins anew, a whole one is sent', async () => {
+  await following();
+  await look();
+  hand.capture.shows = 99;
+  hand.tick(100);
+  await settle();
+  hand.post.reply({ kind: 'later' });
+  await settle();
+  await look({}, 600);
+  await screen().follow();
+  await look();
+
+  expect(hand.post.sent.slice(2)).toEqual([
+    '3: image/png of 585x585 at 0,0',
+    '4: image/png of 585x585 at 0,0',
+  ]);
 });
 
 test('while a picture is on its way no other is sent', async () => {

@@ -91,9 +91,42 @@ test('another puzzle is loaded by a button, and a difference taken over by one',
   expect(desk.made.at(-1)).toBe('TakeScreen');
 });
 
+test('J loads the other puzzle and I takes a difference over, each only while that is offered', async () => {
+  await follow();
+  desk.key('j');
+  desk.key('i');
+  expect(desk.made).toEqual(['FollowScreen "page" true']);
+
+  await follow({ status: 'otherPuzzle', otherGivens: 27 });
+  desk.key('i');
+  desk.key('j');
+  expect(desk.made.at(-1)).toBe('LoadFromScreen');
+  expect(desk.button('Load it').getAttribute('aria-keyshortcuts')).toBe('J');
+
+  await follow({ apart: ['r1c1'] });
+  desk.key('j');
+  desk.key('i');
+  expect(desk.made.at(-1)).toBe('TakeScreen');
+  expect(desk.button('Take what').getAttribute('aria-keyshortcuts')).toBe('I');
+});
+
+test('while a reading waits, what differs is not taken over by its key', async () => {
+  await follow({ ...asked, apart: ['r1c1'] });
+  const before = desk.made.length;
+  desk.key('i');
+  expect(desk.made.length).toBe(before);
+});
+
+test('? lists the keys of what the screen offers', () => {
+  desk.key('?');
+  const list = desk.at('.keys-dialog').textContent;
+  expect(list).toContain('JLoad the other puzzle that is on the screen');
+  expect(list).toContain('ITake what is on the screen');
+});
+
 test('M opens the dialog, in which the screen is chosen and the corners moved by arrow keys', async () => {
   desk.key('m');
-  expect(desk.at('.screen-dialog').textContent).toContain('nothing of it is stored');
+  expect(desk.at('.screen-dialog').textContent).toContain('nothing of them is stored');
 });
 
 test('a co-host has neither button nor key', () => {

@@ -38,11 +38,14 @@ test('changes are sent about ten times a second', () => {
 test('what the server wants to see again is sent then, changed or not', () => {
   pacer.take(0, picture(0));
   pacer.answered(20, 50);
-  expect(pacer.take(69, picture(0))).toBe(false);
-  expect(pacer.take(70, picture(0))).toBe(true);
+  expect(pacer.take(49, picture(0))).toBe(false);
+  expect(pacer.take(50, picture(0))).toBe(true);
   pacer.answered(90, 2000);
-  expect(pacer.take(2089, picture(0))).toBe(false);
-  expect(pacer.take(2090, picture(0))).toBe(true);
+  expect(pacer.take(2049, picture(0))).toBe(false);
+  expect(pacer.take(2050, picture(0))).toBe(true);
+  // What took longer to read than that is seen again at once.
+  pacer.answered(2350, 50);
+  expect(pacer.take(2350, picture(0))).toBe(true);
 });
 
 test('a change comes before a wish that is far off, which then is the next answer to say', () => {

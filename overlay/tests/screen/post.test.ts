@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { ServerPost } from '../../src/screen/post.ts';
 
 const picture = new Blob(['picture']);
+const sent = { number: 1, corners: [], change: null, file: picture };
 
 function server(status: number, body: string, asked: string[] = []): typeof fetch {
   return (address, request) => {
@@ -12,14 +13,23 @@ function server(status: number, body: string, asked: string[] = []): typeof fetc
 
 test('a picture of the grid is posted with its corners', async () => {
   const asked: string[] = [];
-  const posted = await new ServerPost(server(200, '{"status":"following"}', asked)).look(
-    'page',
-    [1, 2.005, 3, 4],
-    picture,
-  );
+  const post = new ServerPost(server(200, '{"status":"following"}', asked));
+  const posted = await post.look('page', { ...sent, corners: [1, 2.005, 3, 4] });
 
-  expect(asked).toEqual(['POST /hubs/presenter/screen?page=page&corners=1.00,2.00,3.00,4.00']);
+  expect(asked).toEqual(['POST /hubs/presenter/screen?page=page&picture=1&corners=1.00,2.00,3.00,4.00']);
   expect(posted).toEqual({ kind: 'answer', answer: { status: 'following' } });
+});
+
+test('a change says what of, and where it is', async () => {
+  const asked: string[] = [];
+  const change = { of: 1, left: 7, top: 8 };
+  await new ServerPost(server(200, '{}', asked)).look('page', { ...sent, number: 2, corners: [1], change });
+
+  expect(asked).toEqual(['POST /hubs/presenter/screen?page=page&picture=2&corners=1.00&of=1&at=7,8']);
+});
+
+test('where the server has forgotten the picture it wants the whole one', async () => {
+  expect(await new ServerPost(server(412, 'Forgotten.')).look('page', sent)).toEqual({ kind: 'whole' });
 });
 
 test('a whole picture is posted elsewhere', async () => {
@@ -30,11 +40,11 @@ test('a whole picture is posted elsewhere', async () => {
 });
 
 test.each([429, 500, 503])('after %s it is tried later', async (status) => {
-  expect(await new ServerPost(server(status, 'Later.')).look('page', [], picture)).toEqual({ kind: 'later' });
+  expect(await new ServerPost(server(status, 'Later.')).look('page', sent)).toEqual({ kind: 'later' });
 });
 
 test.each([400, 401, 403, 409])('%s ends it with the sentence of the server', async (status) => {
-  expect(await new ServerPost(server(status, 'No.\n')).look('page', [], picture)).toEqual({
+  expect(await new ServerPost(server(status, 'No.\n')).look('page', sent)).toEqual({
     kind: 'refused',
     sentence: 'No.',
   });

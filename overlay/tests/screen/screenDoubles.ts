@@ -1,7 +1,8 @@
 import type { ScreenParts } from '../../src/desk/model/screen.ts';
-import type { Capture, Taken } from '../../src/screen/capture.ts';
+import type { Capture } from '../../src/screen/capture.ts';
 import type { Box, Size } from '../../src/screen/corners.ts';
-import type { Posted, ScreenPost } from '../../src/screen/post.ts';
+import type { Crop } from '../../src/screen/crop.ts';
+import type { Posted, ScreenPost, Sent } from '../../src/screen/post.ts';
 import type { FoundGrid, ScreenView } from '../../src/wireScreen.ts';
 
 /** A screen of 1000 by 800 that shows what the test says, as one brightness. */
@@ -17,11 +18,9 @@ export class DrawnCapture implements Capture {
     return new Uint8Array(64).fill(this.shows);
   }
 
-  take(box: Box, size: Size, type: string): Taken {
-    this.taken.push(
-      `${box.left},${box.top} ${box.width}x${box.height} as ${size.width}x${size.height} ${type}`,
-    );
-    return { canvas: {} as HTMLCanvasElement, file: Promise.resolve(new Blob([String(this.shows)])) };
+  take({ left, top, width, height }: Box, size: Size): Crop {
+    this.taken.push(`${left},${top} ${width}x${height} as ${size.width}x${size.height}`);
+    return new ShownCrop(size, this.shows);
   }
 
   stop(): void {
@@ -29,9 +28,32 @@ export class DrawnCapture implements Capture {
   }
 }
 
+/** A crop of one brightness. What changes, changes in one place. */
+class ShownCrop implements Crop {
+  readonly size: Size;
+  readonly shows: number;
+
+  constructor(size: Size, shows: number) {
+    this.size = size;
+    this.shows = shows;
+  }
+
+  changedSince(other: Crop): Box | null {
+    return (other as ShownCrop).shows === this.shows ? null : { left: 70, top: 80, width: 9, height: 10 };
+  }
+
+  file(type: string, { left, top, width, height }: Box): Promise<Blob> {
+    return Promise.resolve(new Blob([`${type} of ${width}x${height} at ${left},${top}`]));
+  }
+
+  drawOn(): void {}
+}
+
 /** Answers as the test says, when the test says so, and writes down what was posted. */
 export class ToldPost implements ScreenPost {
   readonly looks: string[] = [];
+  /** The numbers of pictures, and what was sent of them. */
+  readonly sent: string[] = [];
   finds = 0;
   found: Posted<FoundGrid> = {
     kind: 'answer',
@@ -39,9 +61,11 @@ export class ToldPost implements ScreenPost {
   };
   #waiting: ((posted: Posted<ScreenView>) => void)[] = [];
 
-  look(page: string, corners: readonly number[]): Promise<Posted<ScreenView>> {
+  async look(page: string, { number, corners, change, file }: Sent): Promise<Posted<ScreenView>> {
     this.looks.push(`${page} ${corners.map((corner) => Math.round(corner)).join(',')}`);
-    return new Promise((resolve) => this.#waiting.push(resolve));
+    const posted = new Promise<Posted<ScreenView>>((resolve) => this.#waiting.push(resolve));
+    this.sent.push(`${number}${change ? ` of ${change.of}` : ''}: ${await file.text()}`);
+    return posted;
   }
 
   find(): Promise<Posted<FoundGrid>> {

@@ -66,8 +66,12 @@ internal sealed class CellVerdict
         if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(mark => mark.Height >= _bigFrom))
             certainty = Math.Min(certainty, Unexplained);
         return new(
-            cell, big?.Reading.Digit, big is null ? null : isGiven, big?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
+            cell, big?.Reading.Digit, big is null ? null : isGiven, (big ?? Unread(sketch, digits))?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
     }
+
+    // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.
+    private Sign? Unread(CellSketch sketch, List<Sign> digits) =>
+        digits.Count > 0 ? null : sketch.Signs.FindAll(sign => IsOdd(sign) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
 
     private bool IsOdd(Sign sign) =>
         sign.Reading.Digit is null

@@ -35,6 +35,8 @@ export type SimpleAction =
   | 'shows'
   | 'recording'
   | 'screen'
+  | 'loadScreen'
+  | 'takeScreen'
   | 'keys';
 
 /** The part of a keyboard event that counts. */
@@ -89,6 +91,8 @@ const letters: Record<string, SimpleAction> = {
   s: 'shows',
   g: 'recording',
   m: 'screen',
+  j: 'loadScreen',
+  i: 'takeScreen',
   '/': 'filter',
   '?': 'keys',
 };

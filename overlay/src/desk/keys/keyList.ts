@@ -27,6 +27,8 @@ export const boardKeys: readonly KeyEntry[] = [
   { keys: 'Y', words: 'Why a digit is, or cannot be, in the cell' },
   { keys: 'L', words: 'Load a puzzle' },
   { keys: 'M', words: 'Follow my screen; while a reading waits, go to it' },
+  { keys: 'J', words: 'Load the other puzzle that is on the screen' },
+  { keys: 'I', words: 'Take what is on the screen, where it differs from the board' },
 ];
 
 export const airKeys: readonly KeyEntry[] = [

@@ -127,6 +127,12 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       if (model.screen.held.value) focus.focusHeld();
       else if (model.screen.mayFollow.value) model.open('screen');
       return;
+    case 'loadScreen':
+      if (model.screen.hasOtherPuzzle.value) model.screen.load();
+      return;
+    case 'takeScreen':
+      if (model.screen.apart.value.length > 0) model.screen.takeScreen();
+      return;
     case 'keys':
       model.open('keys');
   }

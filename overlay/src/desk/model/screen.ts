@@ -12,8 +12,9 @@ import {
   moved,
   sentSize,
 } from '../../screen/corners.ts';
+import { allOf, type Crop, hasSize } from '../../screen/crop.ts';
 import { Pacer } from '../../screen/pacer.ts';
-import type { ScreenPost } from '../../screen/post.ts';
+import type { ScreenPost, Sent } from '../../screen/post.ts';
 import { firstPicture, searchGrid } from '../../screen/search.ts';
 import type { DeskView } from '../../wire.ts';
 import type { HeldReading, ScreenView } from '../../wireScreen.ts';
@@ -54,19 +55,27 @@ export class ScreenModel {
   #capture: Capture | null = null;
   #pacer = new Pacer();
   #endBeat: () => void = () => {};
-  #lastCrop: { canvas: HTMLCanvasElement; corners: number[] } | null = null;
+  /** The last picture that the server has read; what is sent is what has changed since. */
+  #last: { crop: Crop; sent: Sent } | null = null;
+  #number = 0;
   #searchedAt = 0;
   #board = '';
 
   readonly mayFollow: ReadonlySignal<boolean>;
   /** The reading that the presenter is asked about. */
   readonly held: ReadonlySignal<HeldReading | null>;
+  /** Whether another puzzle is on the screen, which can be loaded. */
+  readonly hasOtherPuzzle: ReadonlySignal<boolean>;
+  /** Cells in which the screen can be taken over; none while a reading waits, which comes first. */
+  readonly apart: ReadonlySignal<readonly string[]>;
 
   constructor(asking: Asking, desk: ReadonlySignal<DeskView | null>, parts: ScreenParts) {
     this.#asking = asking;
     this.#parts = parts;
     this.mayFollow = computed(() => desk.value?.role === 'presenter');
     this.held = computed(() => this.#view.value?.held[0] ?? null);
+    this.hasOtherPuzzle = computed(() => this.#view.value?.status === 'otherPuzzle');
+    this.apart = computed(() => (this.held.value ? [] : (this.#view.value?.apart ?? [])));
   }
 
   get phase(): ReadonlySignal<ScreenPhase> {
@@ -162,6 +171,7 @@ export class ScreenModel {
     if (reply.refusal !== null || !this.#capture) return;
     this.#pacer = new Pacer();
     this.#view.value = null;
+    this.#last = null;
     this.#phase.value = 'following';
     this.#endBeat();
     this.#endBeat = this.#parts.beat(() => void this.look());
@@ -185,22 +195,33 @@ export class ScreenModel {
     const box = boxOf(corners, capture.size);
     if (!pacer.take(this.#parts.now(), capture.fingerprint(box))) return;
     const size = sentSize(box, longestCrop);
-    const { canvas, file } = capture.take(box, size, 'image/png');
-    const places = inSent(corners, box, size);
-    const picture = await file;
-    const posted = picture
-      ? await this.#parts.post.look(this.#parts.page, places, picture)
+    const crop = capture.take(box, size);
+    const sent = await this.#pack(crop, inSent(corners, box, size));
+    const posted = sent
+      ? await this.#parts.post.look(this.#parts.page, sent)
       : ({ kind: 'later' } as const);
     if (this.#pacer !== pacer || this.#phase.value !== 'following') return;
     this.#isReached.value = posted.kind !== 'later';
-    if (posted.kind === 'later') pacer.failed(this.#parts.now());
+    this.#last = null;
+    if (posted.kind === 'whole') pacer.failed(this.#parts.now(), 0);
+    else if (posted.kind === 'later') pacer.failed(this.#parts.now());
     else if (posted.kind === 'refused') this.#end('off', posted.sentence);
     else {
-      this.#lastCrop = { canvas, corners: places };
+      if (sent) this.#last = { crop, sent };
       this.#view.value = posted.answer;
       pacer.answered(this.#parts.now(), posted.answer.again);
       if (posted.answer.status === 'gridNotFound') await this.#findAgain(capture, pacer);
     }
+  }
+
+  /** A picture as it is sent: what has changed since the last one that was read, or all of it. Null where the browser makes no file. */
+  async #pack(crop: Crop, corners: readonly number[]): Promise<Sent | null> {
+    const last = this.#last && hasSize(this.#last.crop.size, crop.size) ? this.#last : null;
+    const number = ++this.#number;
+    const part = last ? crop.changedSince(last.crop) : allOf(crop.size);
+    const file = part ? await crop.file('image/png', part) : new Blob();
+    const change = last && { of: last.sent.number, left: part?.left ?? 0, top: part?.top ?? 0 };
+    return file && { number, corners, change, file };
   }
 
   /** Says what stands in the cell that is held back: the digit, 0 for nothing, null for what was read. */
@@ -235,10 +256,8 @@ export class ScreenModel {
   /** Draws a cell as it was sent last. */
   drawCell(canvas: HTMLCanvasElement, name: string): void {
     const cell = cellNamed(name);
-    const pen = canvas.getContext('2d');
-    if (!this.#lastCrop || cell === null || !pen) return;
-    const { left, top, width, height } = cellBox(cell, this.#lastCrop.corners);
-    pen.drawImage(this.#lastCrop.canvas, left, top, width, height, 0, 0, canvas.width, canvas.height);
+    if (this.#last && cell !== null)
+      this.#last.crop.drawOn(canvas, cellBox(cell, this.#last.sent.corners));
   }
 
   #hurry(): void {
@@ -268,7 +287,7 @@ export class ScreenModel {
     this.#endBeat = () => {};
     if (this.#phase.value === 'following') void this.#asking.askQuietly('StopFollowing', this.#parts.page);
     this.#view.value = null;
-    this.#lastCrop = null;
+    this.#last = null;
   }
 
   #end(phase: ScreenPhase, problem = ''): void {

@@ -13,9 +13,9 @@ export function ScreenCall() {
   const held = screen.held.value;
   return (
     <div class="screen-call-place" role="status">
-      {view?.status === 'otherPuzzle' && <OtherPuzzle givens={view.otherGivens ?? 0} />}
+      {screen.hasOtherPuzzle.value && <OtherPuzzle givens={view?.otherGivens ?? 0} />}
       {held && <Held key={held.cell} held={held} more={(view?.held.length ?? 1) - 1} />}
-      {view && !held && view.apart.length > 0 && <Apart cells={view.apart} />}
+      {screen.apart.value.length > 0 && <Apart cells={screen.apart.value} />}
       {view?.refusal && <p class="screen-call">Not entered from the screen: {view.refusal}</p>}
     </div>
   );
@@ -78,8 +78,8 @@ function OtherPuzzle({ givens }: { givens: number }) {
   return (
     <section class="screen-call" aria-label="Another puzzle on the screen">
       <p>Another puzzle with {givens} givens is on the screen. Nothing is entered before it is loaded.</p>
-      <button type="button" class="main" onClick={() => screen.load()}>
-        Load it
+      <button type="button" class="main" aria-keyshortcuts="J" onClick={() => screen.load()}>
+        Load it <KeyHint keys="J" />
       </button>
     </section>
   );
@@ -93,13 +93,14 @@ function Apart({ cells }: { cells: readonly string[] }) {
       <p>The screen differs from this board in {cellWords(cells)}.</p>
       <button
         type="button"
+        aria-keyshortcuts="I"
         onMouseEnter={point(cells)}
         onMouseLeave={point([])}
         onFocus={point(cells)}
         onBlur={point([])}
         onClick={() => screen.takeScreen()}
       >
-        Take what is on the screen
+        Take what is on the screen <KeyHint keys="I" />
       </button>
     </section>
   );

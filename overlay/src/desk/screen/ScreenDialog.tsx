@@ -28,8 +28,9 @@ export function ScreenDialog() {
             </button>
           )}
           <p class="hint">
-            The picture goes to the companion alone, is read and forgotten: nothing of it is stored or written
-            to a log. It stops when you stop it here or in the browser, and when this page is closed.
+            Pictures go to the companion alone. It keeps the last one in its memory to see what changes, until
+            you stop: nothing of them is stored or written to a log. It stops when you stop it here or in the
+            browser, and when this page is closed.
           </p>
         </div>
       </div>

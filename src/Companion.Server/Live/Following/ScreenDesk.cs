@@ -34,7 +34,11 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
     /// Forgets the last picture, as is due when a page of the presenter's has gone: one that comes back goes on, and has its next picture
     /// read as a whole.
     /// </summary>
-    public void Forget() => _current?.Grid.Forget();
+    public void Forget()
+    {
+        _current?.Picture.Forget();
+        _current?.Grid.Forget();
+    }
 
     /// <summary>Whether this page follows the screen.</summary>
     /// <param name="page">The page.</param>
@@ -56,6 +60,13 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
             _reading.Release();
         }
     }
+
+    /// <summary>Puts together what a page sends.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="sent">What it sent.</param>
+    /// <returns>The whole picture; null where the page does not follow, or has to send all of it.</returns>
+    /// <exception cref="FormatException">This is no picture.</exception>
+    public Frame? Whole(string page, SentPicture sent) => _current is { } current && current.Page == page ? current.Picture.Take(sent) : null;
 
     /// <summary>Looks at the grid, and enters what has changed.</summary>
     /// <param name="page">The page whose picture it is.</param>
@@ -99,5 +110,8 @@ internal sealed class ScreenDesk(SessionLoop session, IScreenReader reader, Time
 
     private Shown Followed => _current?.Shown ?? throw new FormatException("No screen is followed now: begin with Follow my screen.");
 
-    private sealed record Entry(string Page, Shown Shown, IWatchedGrid Grid);
+    private sealed record Entry(string Page, Shown Shown, IWatchedGrid Grid)
+    {
+        public LastPicture Picture { get; } = new();
+    }
 }

@@ -9,13 +9,16 @@ namespace Companion.Server.Live.Following;
 
 /// <summary>
 /// Where the presenter's panel posts pictures of the grid, since one is larger than a hub takes. Under the presenter's hub, and so
-/// with its cookie and behind its checks. A picture is in memory while it is read, and nowhere else.
+/// with its cookie and behind its checks. A picture is in memory, and nowhere else.
 /// </summary>
 internal sealed class ScreenEndpoint
 {
     // A crop of 720 px is some 100 kB as PNG, a whole screen up to some megabytes.
     private const int LargestCrop = 1024 * 1024;
     private const int LargestWhole = 12 * 1024 * 1024;
+
+    // In pixels: the page lets nobody draw a grid of less than 90, of which rounding may take a little.
+    private const float LeastSide = 80;
 
     private readonly ScreenDesk _desk;
     private readonly TokenBucket _looks;
@@ -47,8 +50,27 @@ internal sealed class ScreenEndpoint
             await PlainAnswer.Write(context, StatusCodes.Status409Conflict, ScreenSentences.NotFollowing);
         else if (!_looks.Take(1))
             await PlainAnswer.Write(context, StatusCodes.Status429TooManyRequests, ScreenSentences.TooMany);
-        else if (await Picture(context) is not { } frame)
+        else if (await Sent(context) is not { } sent)
             await Refuse(context);
+        else
+            await Look(context, page, sent);
+    }
+
+    private async Task Look(HttpContext context, string page, SentPicture sent)
+    {
+        Frame? frame;
+        try
+        {
+            frame = _desk.Whole(page, sent);
+        }
+        catch (FormatException)
+        {
+            await Refuse(context);
+            return;
+        }
+
+        if (frame is null)
+            await PlainAnswer.Write(context, StatusCodes.Status412PreconditionFailed, ScreenSentences.SendWhole);
         else if (Corners(context.Request.Query["corners"].ToString(), frame) is not { } place)
             await PlainAnswer.Write(context, StatusCodes.Status400BadRequest, ScreenSentences.NoCorners);
         else if (await _desk.Look(page, frame, place) is not { } view)
@@ -72,13 +94,32 @@ internal sealed class ScreenEndpoint
     private static Task Refuse(HttpContext context) =>
         PlainAnswer.Write(context, StatusCodes.Status400BadRequest, ScreenSentences.NoPicture);
 
-    private static async Task<Frame?> Picture(HttpContext context)
+    private static async Task<Frame?> Picture(HttpContext context) => await Body(context) is { } body ? Frame.Decode(body.Span) : null;
+
+    // An empty body is no picture, but for a change: nothing has changed then.
+    private static async Task<SentPicture?> Sent(HttpContext context)
+    {
+        if (await Body(context) is not { } body)
+            return null;
+        var part = body.IsEmpty ? null : Frame.Decode(body.Span);
+        if (part is null && !body.IsEmpty)
+            return null;
+        var query = context.Request.Query;
+        _ = int.TryParse(query["picture"], NumberStyles.None, CultureInfo.InvariantCulture, out var number);
+        if (query["of"].ToString() is not { Length: > 0 } of)
+            return new(number, null, 0, 0, part);
+        return Numbers<int>(of, 1) is [var earlier] && Numbers<int>(query["at"].ToString(), 2) is [var left, var top]
+            ? new(number, earlier, left, top, part)
+            : null;
+    }
+
+    private static async Task<ReadOnlyMemory<byte>?> Body(HttpContext context)
     {
         try
         {
             using var body = new MemoryStream();
             await context.Request.Body.CopyToAsync(body, context.RequestAborted);
-            return Frame.Decode(body.GetBuffer().AsSpan(0, (int)body.Length));
+            return body.GetBuffer().AsMemory(0, (int)body.Length);
         }
         catch (BadHttpRequestException)
         {
@@ -88,15 +129,28 @@ internal sealed class ScreenEndpoint
 
     private static GridPlace? Corners(string text, Frame frame)
     {
-        var numbers = text.Split(',');
-        var corners = new float[8];
-        for (var at = 0; at < corners.Length; at++)
+        if (Numbers<float>(text, 8) is not { } at || at.Where((number, index) => !(number >= 0 && number <= (index % 2 == 0 ? frame.Width : frame.Height))).Any())
+            return null;
+        var place = new GridPlace(new(at[0], at[1]), new(at[2], at[3]), new(at[4], at[5]), new(at[6], at[7]));
+        return IsWide(place.TopLeft.X, place.TopRight.X) && IsWide(place.BottomLeft.X, place.BottomRight.X)
+            && IsWide(place.TopLeft.Y, place.BottomLeft.Y) && IsWide(place.TopRight.Y, place.BottomRight.Y)
+            ? place
+            : null;
+
+        static bool IsWide(float from, float to) => to - from >= LeastSide;
+    }
+
+    private static T[]? Numbers<T>(string text, int count)
+        where T : struct, ISpanParsable<T>
+    {
+        var parts = text.Split(',');
+        var numbers = new T[count];
+        for (var at = 0; at < count; at++)
         {
-            if (numbers.Length != corners.Length || !float.TryParse(numbers[at], NumberStyles.Float, CultureInfo.InvariantCulture, out corners[at])
-                || !(corners[at] >= 0 && corners[at] <= (at % 2 == 0 ? frame.Width : frame.Height)))
+            if (parts.Length != count || !T.TryParse(parts[at], CultureInfo.InvariantCulture, out numbers[at]))
                 return null;
         }
 
-        return new(new(corners[0], corners[1]), new(corners[2], corners[3]), new(corners[4], corners[5]), new(corners[6], corners[7]));
+        return numbers;
     }
 }

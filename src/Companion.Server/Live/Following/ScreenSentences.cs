@@ -12,6 +12,9 @@ internal static class ScreenSentences
     /// <summary>The body is no picture.</summary>
     public const string NoPicture = "This is no picture that can be read: send a PNG, a JPEG or a WebP of a bounded size.";
 
+    /// <summary>The body is a change of a picture that is not in memory any more.</summary>
+    public const string SendWhole = "The picture that this is a change of is forgotten: send the whole one.";
+
     /// <summary>The corners make no sense.</summary>
-    public const string NoCorners = "A grid has four corners inside the picture: send eight numbers.";
+    public const string NoCorners = "A grid has four corners inside the picture, clockwise and not too close together: send eight numbers.";
 }

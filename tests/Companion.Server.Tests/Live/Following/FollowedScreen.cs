@@ -59,8 +59,8 @@ internal sealed class FollowedScreen : IAsyncDisposable
 
     /// <summary>Posts anything.</summary>
     public Task<HttpResponseMessage> Post(
-        byte[] body, string corners = "10,10,110,10,110,110,10,110", string page = Page, string path = HubPaths.Screen) => Browser.PostAsync(
-        new Uri($"{path}?page={page}&corners={corners}", UriKind.Relative), new ByteArrayContent(body), TestContext.Current.CancellationToken);
+        byte[] body, string corners = "10,10,110,10,110,110,10,110", string page = Page, string path = HubPaths.Screen, string picture = "") => Browser.PostAsync(
+        new Uri($"{path}?page={page}&corners={corners}&{picture}", UriKind.Relative), new ByteArrayContent(body), TestContext.Current.CancellationToken);
 
     /// <summary>The answer's JSON.</summary>
     public static async Task<JsonElement> Read(HttpResponseMessage answer) =>
@@ -73,11 +73,11 @@ internal sealed class FollowedScreen : IAsyncDisposable
         await Companion.DisposeAsync();
     }
 
-    /// <summary>A square picture.</summary>
-    public static byte[] Draw(int side)
+    /// <summary>A square picture of one colour.</summary>
+    public static byte[] Draw(int side, SKColor? colour = null)
     {
         using var bitmap = new SKBitmap(side, side);
-        bitmap.Erase(SKColors.White);
+        bitmap.Erase(colour ?? SKColors.White);
         using var file = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         return file.ToArray();
     }

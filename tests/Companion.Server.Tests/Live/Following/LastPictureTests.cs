@@ -1,6 +1,8 @@
 using System.Runtime.CompilerServices;
 using Companion.Engine;
+using Companion.Server.Access;
 using Companion.Server.Live.Following;
+using Companion.Server.Tests.Running;
 using Companion.Sight;
 
 namespace Companion.Server.Tests.Live.Following;
@@ -27,11 +29,11 @@ public sealed class LastPictureTests
     {
         await using var screen = await FollowedScreen.Start();
         await screen.Look();
-        await using (await screen.Companion.OpenDesk(Access.AccessRole.CoHost))
+        await using (await screen.Companion.OpenDesk(AccessRole.CoHost))
             Assert.Equal(0, screen.Reader.Forgotten);
         await using (await screen.Companion.OpenDesk())
             Assert.Equal(0, screen.Reader.Forgotten);
-        await Running.RunningCompanion.Until(() => screen.Reader.Forgotten == 1);
+        await RunningCompanion.Until(() => screen.Reader.Forgotten == 1);
 
         await screen.Look();
     }

@@ -14,6 +14,9 @@ internal sealed class PreparedReader : IScreenReader, IWatchedGrid
     /// <summary>Where it was to read last.</summary>
     public GridPlace? ReadAt { get; private set; }
 
+    /// <summary>The picture that it was to read last.</summary>
+    public Frame? Seen { get; private set; }
+
     public List<(GlyphImage Glyph, int Digit)> Taught { get; } = [];
 
     public GridPlace? Find(Frame frame) => Place;
@@ -27,7 +30,7 @@ internal sealed class PreparedReader : IScreenReader, IWatchedGrid
 
     public BoardReading Read(Frame frame, GridPlace place)
     {
-        ReadAt = place;
+        (ReadAt, Seen) = (place, frame);
         return Reading;
     }
 

@@ -54,6 +54,9 @@ public sealed class ScreenEndpointTests
         { "10,10,121,10,110,110,10,110", "outside to the right" },
         { "10,10,110,10,110,110,10,-1", "outside above" },
         { "10,10,110,10,110,110,10,110,10", "nine" },
+        { "10,10,10,10,10,10,10,10", "all in one place" },
+        { "110,10,10,10,10,110,110,110", "mirrored" },
+        { "10,10,110,10,110,50,10,50", "a strip" },
     };
 
     [Theory]
