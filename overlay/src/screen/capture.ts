@@ -32,7 +32,11 @@ export function whyNoCapture(page: Pick<Window, 'isSecureContext' | 'navigator'>
 export const openCapture: OpenCapture = async (ended) => {
   // Wishes alone: where one cannot be granted, a bound would be an error. The pointer would lie over digits.
   const wishes = { frameRate: 30, cursor: 'never' } as MediaTrackConstraints;
-  const stream = await navigator.mediaDevices.getDisplayMedia({ video: wishes, audio: false });
+  const stream = await navigator.mediaDevices.getDisplayMedia({
+    video: wishes,
+    audio: false,
+    ...stayingHere(),
+  });
   const video = document.createElement('video');
   video.muted = true;
   video.playsInline = true;
@@ -42,6 +46,21 @@ export const openCapture: OpenCapture = async (ended) => {
   void video.play().catch(() => {});
   return new VideoCapture(video, stream);
 };
+
+/** What of the browser's is not in the types yet. https://www.w3.org/TR/screen-capture/#capturecontroller */
+interface FocusingController {
+  setFocusBehavior(behavior: 'no-focus-change'): void;
+}
+
+declare const CaptureController: (new () => FocusingController) | undefined;
+
+/** A browser that is to show one of its tabs goes to it; the grid is accepted here first. Where a browser cannot stay, it goes. */
+function stayingHere(): DisplayMediaStreamOptions {
+  if (typeof CaptureController !== 'function') return {};
+  const controller = new CaptureController();
+  controller.setFocusBehavior('no-focus-change');
+  return { controller } as DisplayMediaStreamOptions;
+}
 
 /** Pictures out of a video element, which every version of every browser has. It stands in no page, where it would stop when taken out. */
 class VideoCapture implements Capture {

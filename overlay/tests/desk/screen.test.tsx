@@ -117,6 +117,18 @@ test('while a reading waits, what differs is not taken over by its key', async (
   expect(desk.made.length).toBe(before);
 });
 
+test('a panel that the browser held back says so, until following begins anew', async () => {
+  await follow();
+  expect(desk.all('.screen-call')).toEqual([]);
+  act(() => {
+    for (let second = 0; second < 4; second++) hand().tick(1000);
+  });
+  expect(desk.at('.screen-call').textContent).toContain('held this panel back');
+
+  await follow();
+  expect(desk.all('.screen-call')).toEqual([]);
+});
+
 test('? lists the keys of what the screen offers', () => {
   desk.key('?');
   const list = desk.at('.keys-dialog').textContent;

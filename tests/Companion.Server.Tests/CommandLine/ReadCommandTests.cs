@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Companion.Server.Tests.Running;
+using SkiaSharp;
 
 namespace Companion.Server.Tests.CommandLine;
 
@@ -24,6 +25,20 @@ public sealed class ReadCommandTests : IDisposable
         Assert.Contains("one solution", Assert.Single(verdict.Trim().Split('\n')), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(SKEncodedImageFormat.Png)]
+    [InlineData(SKEncodedImageFormat.Jpeg)]
+    [InlineData(SKEncodedImageFormat.Webp)]
+    public async Task A_picture_may_be_piped_in_and_is_any_of_three_kinds(SKEncodedImageFormat format)
+    {
+        await Draw("board.png", Grids.EssayOne);
+        using var bitmap = SKBitmap.Decode(_folder.In("board.png"));
+        using var data = bitmap.Encode(format, 90);
+
+        var (code, output, error) = await CompanionProcess.Pipe(data.ToArray(), "read", "-");
+        Assert.Equal((0, "", Read), (code, error, string.Concat(output.Split(Environment.NewLine))));
+    }
+
     [Fact]
     public async Task The_json_has_the_place_and_the_givens()
     {
@@ -42,14 +57,24 @@ public sealed class ReadCommandTests : IDisposable
     [Fact]
     public async Task A_picture_without_a_grid_a_file_that_is_no_picture_and_one_that_is_not_there_are_said_plainly()
     {
-        using (var bitmap = new SkiaSharp.SKBitmap(400, 300))
-        using (var data = bitmap.Encode(SkiaSharp.SKEncodedImageFormat.Png, 100))
-            await File.WriteAllBytesAsync(_folder.In("blank.png"), data.ToArray(), TestContext.Current.CancellationToken);
+        await Blank("blank.png", 400);
+        await Blank("huge.png", 4500);
         await File.WriteAllTextAsync(_folder.In("text.png"), "no picture", TestContext.Current.CancellationToken);
 
         await Refuses("blank.png", "No grid was found");
         await Refuses("text.png", "is no PNG, JPEG or WebP");
+        await Refuses("huge.png", "has more than 16,588,800 pixels");
         await Refuses("none.png", "cannot be read");
+        await Refuses("", "cannot be read"); // the folder
+    }
+
+    [Fact]
+    public async Task What_is_piped_in_and_is_no_picture_is_said_plainly()
+    {
+        var (code, output, error) = await CompanionProcess.Pipe([], "read", "-");
+
+        Assert.Equal((2, ""), (code, output));
+        Assert.StartsWith("What was piped in is no PNG, JPEG or WebP", Assert.Single(error.Trim().Split('\n')), StringComparison.Ordinal);
     }
 
     public void Dispose() => _folder.Dispose();
@@ -60,6 +85,13 @@ public sealed class ReadCommandTests : IDisposable
         Assert.Equal(2, code);
         Assert.Equal("", output);
         Assert.Contains(reason, Assert.Single(error.Trim().Split('\n')), StringComparison.Ordinal);
+    }
+
+    private async Task Blank(string file, int side)
+    {
+        using var bitmap = new SKBitmap(side, side);
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        await File.WriteAllBytesAsync(_folder.In(file), data.ToArray(), TestContext.Current.CancellationToken);
     }
 
     private async Task Draw(string file, string grid)

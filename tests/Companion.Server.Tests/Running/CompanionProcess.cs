@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace Companion.Server.Tests.Running;
@@ -44,11 +45,14 @@ internal sealed class CompanionProcess : IAsyncDisposable
     }
 
     /// <summary>Runs the program to its end.</summary>
-    public static Task<(int ExitCode, string Output, string Error)> Run(string? input, params string[] words) => RunAll(input, [Program, .. words]);
+    public static Task<(int ExitCode, string Output, string Error)> Run(string? input, params string[] words) => Pipe(Encoding.UTF8.GetBytes(input ?? ""), words);
+
+    /// <summary>Runs the program to its end on what is no text.</summary>
+    public static Task<(int ExitCode, string Output, string Error)> Pipe(byte[] input, params string[] words) => RunAll(input, [Program, .. words]);
 
     /// <summary>Runs the program to its end in some surroundings.</summary>
     public static Task<(int ExitCode, string Output, string Error)> RunInside(string[] inside, params string[] words) =>
-        RunAll(null, [.. inside, Program, .. words]);
+        RunAll([], [.. inside, Program, .. words]);
 
     /// <summary>Runs the program until it says something on the error stream, then sends it a signal, and waits for its end.</summary>
     /// <param name="signal">The signal, as <c>kill</c> takes it.</param>
@@ -98,12 +102,12 @@ internal sealed class CompanionProcess : IAsyncDisposable
         throw new InvalidOperationException($"The server did not start:\n{printed}{await process.StandardError.ReadToEndAsync()}");
     }
 
-    private static async Task<(int ExitCode, string Output, string Error)> RunAll(string? input, string[] words)
+    private static async Task<(int ExitCode, string Output, string Error)> RunAll(byte[] input, string[] words)
     {
         using var process = Begin(words);
         var output = process.StandardOutput.ReadToEndAsync();
         var error = process.StandardError.ReadToEndAsync();
-        await process.StandardInput.WriteAsync(input);
+        await process.StandardInput.BaseStream.WriteAsync(input);
         process.StandardInput.Close();
         await process.WaitForExitAsync(TestContext.Current.CancellationToken).WaitAsync(Patience);
         return (process.ExitCode, await output, await error);

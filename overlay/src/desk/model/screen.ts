@@ -12,10 +12,11 @@ import {
   moved,
   sentSize,
 } from '../../screen/corners.ts';
-import { allOf, type Crop, hasSize } from '../../screen/crop.ts';
 import { Pacer } from '../../screen/pacer.ts';
-import type { ScreenPost, Sent } from '../../screen/post.ts';
+import type { ScreenPost } from '../../screen/post.ts';
 import { firstPicture, searchGrid } from '../../screen/search.ts';
+import { Sending } from '../../screen/sending.ts';
+import { Slowness } from '../../screen/slowness.ts';
 import type { DeskView } from '../../wire.ts';
 import type { HeldReading, ScreenView } from '../../wireScreen.ts';
 import type { Asking } from './asking.ts';
@@ -52,12 +53,11 @@ export class ScreenModel {
   readonly #view = signal<ScreenView | null>(null);
   readonly #problem = signal('');
   readonly #isReached = signal(true);
+  readonly #wasSlow = signal(false);
   #capture: Capture | null = null;
   #pacer = new Pacer();
   #endBeat: () => void = () => {};
-  /** The last picture that the server has read; what is sent is what has changed since. */
-  #last: { crop: Crop; sent: Sent } | null = null;
-  #number = 0;
+  readonly #sending = new Sending();
   #searchedAt = 0;
   #board = '';
 
@@ -107,6 +107,11 @@ export class ScreenModel {
   /** Whether the server answered the last picture. */
   get isReached(): ReadonlySignal<boolean> {
     return this.#isReached;
+  }
+
+  /** Whether the browser has held this page back since following began. */
+  get wasSlow(): ReadonlySignal<boolean> {
+    return this.#wasSlow;
   }
 
   get whyNot(): string | null {
@@ -171,10 +176,15 @@ export class ScreenModel {
     if (reply.refusal !== null || !this.#capture) return;
     this.#pacer = new Pacer();
     this.#view.value = null;
-    this.#last = null;
+    this.#sending.forget();
     this.#phase.value = 'following';
     this.#endBeat();
-    this.#endBeat = this.#parts.beat(() => void this.look());
+    this.#wasSlow.value = false;
+    const slowness = new Slowness();
+    this.#endBeat = this.#parts.beat(() => {
+      if (slowness.beat(this.#parts.now())) this.#wasSlow.value = true;
+      void this.look();
+    });
   }
 
   /** Back to the corners. */
@@ -196,32 +206,20 @@ export class ScreenModel {
     if (!pacer.take(this.#parts.now(), capture.fingerprint(box))) return;
     const size = sentSize(box, longestCrop);
     const crop = capture.take(box, size);
-    const sent = await this.#pack(crop, inSent(corners, box, size));
-    const posted = sent
-      ? await this.#parts.post.look(this.#parts.page, sent)
-      : ({ kind: 'later' } as const);
+    const sent = await this.#sending.pack(crop, inSent(corners, box, size));
+    const posted = sent ? await this.#parts.post.look(this.#parts.page, sent) : ({ kind: 'later' } as const);
     if (this.#pacer !== pacer || this.#phase.value !== 'following') return;
     this.#isReached.value = posted.kind !== 'later';
-    this.#last = null;
+    this.#sending.forget();
     if (posted.kind === 'whole') pacer.failed(this.#parts.now(), 0);
     else if (posted.kind === 'later') pacer.failed(this.#parts.now());
     else if (posted.kind === 'refused') this.#end('off', posted.sentence);
     else {
-      if (sent) this.#last = { crop, sent };
+      if (sent) this.#sending.arrived(crop, sent);
       this.#view.value = posted.answer;
       pacer.answered(this.#parts.now(), posted.answer.again);
       if (posted.answer.status === 'gridNotFound') await this.#findAgain(capture, pacer);
     }
-  }
-
-  /** A picture as it is sent: what has changed since the last one that was read, or all of it. Null where the browser makes no file. */
-  async #pack(crop: Crop, corners: readonly number[]): Promise<Sent | null> {
-    const last = this.#last && hasSize(this.#last.crop.size, crop.size) ? this.#last : null;
-    const number = ++this.#number;
-    const part = last ? crop.changedSince(last.crop) : allOf(crop.size);
-    const file = part ? await crop.file('image/png', part) : new Blob();
-    const change = last && { of: last.sent.number, left: part?.left ?? 0, top: part?.top ?? 0 };
-    return file && { number, corners, change, file };
   }
 
   /** Says what stands in the cell that is held back: the digit, 0 for nothing, null for what was read. */
@@ -256,8 +254,8 @@ export class ScreenModel {
   /** Draws a cell as it was sent last. */
   drawCell(canvas: HTMLCanvasElement, name: string): void {
     const cell = cellNamed(name);
-    if (this.#last && cell !== null)
-      this.#last.crop.drawOn(canvas, cellBox(cell, this.#last.sent.corners));
+    const { last } = this.#sending;
+    if (last && cell !== null) last.crop.drawOn(canvas, cellBox(cell, last.corners));
   }
 
   #hurry(): void {
@@ -287,7 +285,7 @@ export class ScreenModel {
     this.#endBeat = () => {};
     if (this.#phase.value === 'following') void this.#asking.askQuietly('StopFollowing', this.#parts.page);
     this.#view.value = null;
-    this.#last = null;
+    this.#sending.forget();
   }
 
   #end(phase: ScreenPhase, problem = ''): void {

@@ -16,6 +16,12 @@ export function ScreenCall() {
       {screen.hasOtherPuzzle.value && <OtherPuzzle givens={view?.otherGivens ?? 0} />}
       {held && <Held key={held.cell} held={held} more={(view?.held.length ?? 1) - 1} />}
       {screen.apart.value.length > 0 && <Apart cells={screen.apart.value} />}
+      {view && screen.wasSlow.value && (
+        <p class="screen-call">
+          The browser held this panel back, so entries came late: give it a window of its own, not hidden by
+          others.
+        </p>
+      )}
       {view?.refusal && <p class="screen-call">Not entered from the screen: {view.refusal}</p>}
     </div>
   );
