@@ -12,7 +12,6 @@ namespace Companion.Server.CommandLine;
 /// <summary><c>companion sheet</c>: positions to practise a rule on.</summary>
 internal static class SheetCommand
 {
-    private const int UsualCount = 6;
     private const int MostPositions = 60;
     private const ulong UsualSeed = 1;
 
@@ -20,8 +19,13 @@ internal static class SheetCommand
     public static Command Make()
     {
         var rule = new Option<string>("--rule") { Description = "The rule to practise.", HelpName = "rule", Required = true };
-        var count = PlainOption.Number("--count", "How many positions; 6 by default, six go on a page.", 1, MostPositions);
-        var from = new Option<string?>("--from") { Description = $"A file of puzzles, or of positions of them. {PuzzleFile.Layout}", HelpName = "file" };
+        var count = PlainOption.Number("--count", $"How many positions; {PositionSearch.UsualCount} go on a page and are looked for by default.", 1, MostPositions);
+        var from = new Option<string?>("--from")
+        {
+            Description = "Where to look: a stored show by its number or 'latest', a show file, or a file of puzzles or of positions of them; without "
+                + $"it puzzles are made. Of a file of puzzles: {PuzzleFile.Layout}",
+            HelpName = "show|file",
+        };
         var seed = new Option<ulong?>("--seed") { Description = "For positions of puzzles of our own: another number gives others; 1 by default." };
         var without = new Option<bool>("--without-marks")
         {
@@ -52,13 +56,15 @@ internal static class SheetCommand
             var wanted = FeatureOption.Read([asked.GetRequiredValue(rule)], ladder)[0];
             var pdfFile = asked.GetValue(paper.Pdf) is { } pdfPath ? OutputFile.At(pdfPath, paper.Pdf.Name) : null;
             var htmlFile = asked.GetValue(html) is { } htmlPath ? OutputFile.At(htmlPath, html.Name) : null;
-            var (number, withMarks) = (asked.GetValue(count) ?? UsualCount, !asked.GetValue(without));
-            var streams = asked.InvocationConfiguration;
-
-            var search = new PositionSearch(ladder, wanted, number, withMarks, streams);
-            var (positions, areAllGood) = asked.GetValue(from) is { } file
-                ? search.InFile(file, cancel)
-                : (search.InPuzzlesOfOurOwn(asked.GetValue(seed) ?? UsualSeed, cancel), true);
+            var (withMarks, streams) = (!asked.GetValue(without), asked.InvocationConfiguration);
+            var search = new PositionSearch(ladder, wanted, asked.GetValue(count), withMarks, streams);
+            var (positions, areAllGood) = asked.GetValue(from) switch
+            {
+                null => (search.InPuzzlesOfOurOwn(asked.GetValue(seed) ?? UsualSeed, cancel), true),
+                var name when ShowOptions.IsShow(name) =>
+                    (search.InShow(ShowOptions.Open(DataFolder.Open(options.Data(asked)), name, streams.Error).Show, cancel), true),
+                var name => search.InFile(name, cancel),
+            };
             var wording = ShippedFiles.Wording(whole);
             var sheet = new PracticeSheet(wanted, positions, withMarks, wording);
             var document = paper.Document(asked, sheet.Title, sheet.Blocks);

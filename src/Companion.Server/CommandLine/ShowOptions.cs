@@ -26,6 +26,26 @@ internal static class ShowOptions
         return opened;
     }
 
+    /// <summary>Whether a name that may be a show's or a file's is a show's: a number, 'latest', or a file that begins as show files do.</summary>
+    /// <param name="name">The name.</param>
+    public static bool IsShow(string name)
+    {
+        if (name == ShowLibrary.Latest || name.All(char.IsAsciiDigit))
+            return true;
+        if (!File.Exists(name))
+            return false;
+        try
+        {
+            using var file = File.OpenText(name);
+            return file.Peek() == '{';
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // Who reads it as puzzles says so.
+            return false;
+        }
+    }
+
     /// <summary>Writes a file whole or not at all, closed to other users.</summary>
     public static void Write(string file, ReadOnlySpan<byte> content, TextWriter output)
     {

@@ -62,6 +62,22 @@ internal static class MadeShow
         return StoredShow.Replay(events, offset: TimeSpan.FromSeconds(random.Next(-30, 60)));
     }
 
+    /// <summary>The whole puzzle, an entry every ten seconds; nothing was recorded.</summary>
+    public static StoredShow Whole()
+    {
+        var events = new List<Event> { new PuzzleLoaded(Eight, Lanterns, "Lanterns", "A. Setter", "https://example.org/lanterns") };
+        foreach (var (step, index) in Way.Value.Select((step, index) => (step, index)))
+        {
+            var at = Eight.AddSeconds(10 * (index + 1));
+            if (step.Places.IsEmpty)
+                events.AddRange(step.Removes.Select(gone => new StrikeChanged(at, CellSet.Of(gone.Cell), gone.Digit, IsStruck: true)));
+            else
+                events.Add(new DigitPlaced(at, step.Places.First().Cell, step.Places.First().Digit));
+        }
+
+        return StoredShow.Replay(events);
+    }
+
     public static OpenedShow Opened(StoredShow show, ImmutableArray<ChapterMark>? edited = null) =>
         new(1, show, new(null, show.Offset, edited, [.. show.Events.Select(EventText.Write)]), null);
 

@@ -1,6 +1,15 @@
 using System.Text.Json;
 using Companion.Engine;
+using Companion.Engine.Proofs;
+using Companion.Server.AfterShow;
+using Companion.Server.Data;
+using Companion.Server.Log;
+using Companion.Server.Tests.AfterShow;
 using Companion.Server.Tests.Running;
+using Companion.Session.AfterShow;
+using Companion.Session.Boards;
+using Companion.Session.Events;
+using Companion.Session.Shows;
 
 namespace Companion.Server.Tests.CommandLine;
 
@@ -66,6 +75,63 @@ public sealed class SheetCommandTests : IDisposable
             digits => Assert.True(digits.First is '.' || digits.First == digits.Second)));
     }
 
+    // The demo's puzzle solved by the easiest step each time: before the wing is used nothing easier is open.
+    [Theory]
+    [InlineData("latest")]
+    [InlineData("1")]
+    [InlineData("show.json")]
+    public async Task Positions_come_from_a_stored_show_with_the_time_at_which_each_stood(string from)
+    {
+        var wing = new RuleId("xy-wing");
+        var show = MadeShow.Whole();
+        Keep(show);
+        await Cli.Run("shows", "export", "1", "--out", _folder.In("show.json"), "--data", _folder.Path);
+
+        var positions = await Positions("sheet", "--rule", "xy-wing", "--from", from == "show.json" ? _folder.In(from) : from, "--data", _folder.Path);
+
+        Assert.InRange(positions.Count, 1, 6);
+        foreach (var position in positions.Where(position => position.GetProperty("source").GetString() != "not in the show"))
+        {
+            var moment = show.Moments.First(moment => $"at {VideoClock.Of(VideoTime.Near(show, moment))}" == position.GetProperty("source").GetString()
+                && BoardText.Write(KnownBoard.Of(moment.State).Value!) == position.GetProperty("grid").GetString());
+            var open = MadeShow.Ladder.UpTo(wing).Scan(KnownBoard.Of(moment.State).Value!, TestContext.Current.CancellationToken);
+            Assert.Equal(wing, open[0].Rule);
+        }
+
+        Assert.StartsWith("at ", positions[0].GetProperty("source").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_show_that_does_not_have_as_many_says_how_many_there_are()
+    {
+        Keep(MadeShow.Whole());
+        var (code, output, error) = await Cli.Run("sheet", "--rule", "xy-wing", "--count", "60", "--from", "latest", "--data", _folder.Path);
+        Assert.Equal((2, ""), (code, output));
+        Assert.Matches(@"^There (is|are) \d+ such and not 60 in the show or on the way through its puzzles: name another show or a file of puzzles, or ask for fewer with --count\.\n$", error);
+
+        (code, output, error) = await Cli.Run("sheet", "--rule", "jellyfish", "--from", "latest", "--data", _folder.Path);
+        Assert.Equal((2, ""), (code, output));
+        Assert.Equal("There is no such position in the show or on the way through its puzzles: name another show or a file of puzzles.\n", error);
+
+        (code, output, error) = await Cli.Run("sheet", "--rule", "xy-wing", "--from", "7", "--data", _folder.Path);
+        Assert.Equal((2, "", "There is no show 7: 'companion shows' lists them.\n"), (code, output, error));
+    }
+
+    [Fact]
+    public async Task Nothing_is_practised_on_a_board_that_is_wrong()
+    {
+        var show = MadeShow.Whole();
+        var loaded = (PuzzleLoaded)show.Events[0];
+        var solution = Puzzle.Parse(loaded.Grid).Solution;
+        // A true candidate is struck and stays so: all boards of the show are wrong from then on.
+        var cell = Puzzle.Parse(loaded.Grid).Board.Open.First;
+        Keep(StoredShow.Replay([loaded, new StrikeChanged(loaded.At, CellSet.Of(cell), solution[cell], IsStruck: true), .. show.Events.Skip(1)]));
+
+        var positions = await Positions("sheet", "--rule", "xy-wing", "--from", "latest", "--data", _folder.Path);
+
+        Assert.All(positions, position => Assert.Equal("not in the show", position.GetProperty("source").GetString()));
+    }
+
     [Fact]
     public async Task A_position_may_stand_in_the_file_itself()
     {
@@ -85,7 +151,7 @@ public sealed class SheetCommandTests : IDisposable
             "sheet", "--rule", "jellyfish", "--from", _folder.In("made.txt"), "--pdf", _folder.In("sheet.pdf"));
 
         Assert.Equal((2, ""), (code, output));
-        Assert.Equal("There is no such position in the 1 puzzles of the file: name one with more, or ask for fewer with --count.", error.Trim());
+        Assert.Equal("There is no such position in the 1 puzzles of the file: name a file with more of them.", error.Trim());
         Assert.False(File.Exists(_folder.In("sheet.pdf")));
     }
 
@@ -117,6 +183,12 @@ public sealed class SheetCommandTests : IDisposable
     }
 
     public void Dispose() => _folder.Dispose();
+
+    private void Keep(StoredShow show)
+    {
+        using var log = SqliteEventLog.Open(DataFolder.Open(_folder.Path));
+        log.Append(0, show.Events);
+    }
 
     private static async Task<List<JsonElement>> Positions(params string[] words)
     {

@@ -44,10 +44,11 @@ internal static class OverlookedFinder
                 Close(left, moments[^1]);
         }
 
-        // Several readings of one and the same step count once, by the easiest.
+        // Several readings of one and the same step count once, by the easiest, and of equal ones by that which was open first.
         return
         [
-            .. closed.GroupBy(each => (each.Deduction.Places, each.Deduction.Removes)).Select(same => same.MinBy(each => ladder.RungOf(each.Deduction.Rule))!)
+            .. closed.GroupBy(each => (each.Deduction.Places, each.Deduction.Removes))
+                .Select(same => same.OrderBy(each => ladder.RungOf(each.Deduction.Rule)).ThenBy(each => each.From).First())
                 .OrderByDescending(each => each.To - each.From).ThenBy(each => each.From).Take(Most),
         ];
 

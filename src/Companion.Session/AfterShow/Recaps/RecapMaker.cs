@@ -26,23 +26,16 @@ public static class RecapMaker
     {
         ArgumentNullException.ThrowIfNull(show);
         var scanned = 0L;
-        return new(show.Title, show.VideoLength, chapters, [.. Puzzles(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
+        return new(show.Title, show.VideoLength, chapters, [.. ShowPuzzles.Of(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
 
         void Scanned() => progress?.Report(Interlocked.Increment(ref scanned));
     }
 
     /// <summary>How many moments are scanned for it.</summary>
     /// <param name="show">The show.</param>
-    public static int ScansOf(StoredShow show) => Puzzles(show).Sum(moments => ScannedShow.Distinct(moments).Count);
+    public static int ScansOf(StoredShow show) => ShowPuzzles.Of(show).Sum(moments => ScannedShow.Distinct(moments).Count);
 
-    // A puzzle's moments are those between its loading and the next one's, an undo across it left out.
-    private static List<List<Moment>> Puzzles(StoredShow show) =>
-    [
-        .. show.Moments.Where(moment => moment.State.Grid.Puzzle is not null)
-            .GroupBy(moment => moment.State.Grid.Loading).OrderBy(loading => loading.Key).Select(loading => loading.ToList()),
-    ];
-
-    private static RecapPuzzle Puzzle(StoredShow show, List<Moment> moments, Ladder ladder, Action scanned, CancellationToken cancel)
+    private static RecapPuzzle Puzzle(StoredShow show, ImmutableArray<Moment> moments, Ladder ladder, Action scanned, CancellationToken cancel)
     {
         var grid = moments[0].State.Grid;
         var puzzle = grid.Puzzle!;
@@ -50,7 +43,7 @@ public static class RecapMaker
         var scans = ScannedShow.Of(moments, ladder, scanned, cancel);
         var told = ToldSteps.Of(show, moments, ladder);
         var plan = new RunPlan(ladder, puzzle.Board, [.. told.Select(step => step.Step)], puzzle.Board, []);
-        var solved = moments.Find(moment => moment.State.Grid is { Puzzle: { Solution: var solution } } full
+        var solved = moments.FirstOrDefault(moment => moment.State.Grid is { Puzzle: { Solution: var solution } } full
             && full.Filled.Count == 81 && full.Placed.All(solution.Holds));
         return new(
             grid.Credit,
