@@ -14,7 +14,7 @@ var families = new Dictionary<string, IReadOnlyList<FontFamily>>();
 foreach (var list in new[] { "training", "tuning", "held-out" })
 {
     var folder = Path.Combine(TrainingOptions.Root, ".artifacts", "fonts", list);
-    FontPackages.Install(Path.Combine(TrainingOptions.Root, "tests", "Companion.Sight.Training", "Fonts", list), folder);
+    NpmPackages.Install(Path.Combine(TrainingOptions.Root, "tests", "Companion.Sight.Training", "Fonts", list), folder);
     families[list] = FontFamily.In(folder);
 }
 

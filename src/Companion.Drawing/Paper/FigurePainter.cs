@@ -1,3 +1,4 @@
+using Companion.Drawing.Pictures;
 using Companion.Drawing.Stills;
 using SkiaSharp;
 
@@ -14,12 +15,22 @@ internal static class FigurePainter
     private const float Overhang = 0.16f;
     private const float Cells = 9 + Numbers + Overhang;
 
-    // Paper is read from nearby, but printed small. Where nothing is drawn over the board, the marks are all there is to read.
-    private static readonly BoardLetters Bare = new(0.265, 0.3);
-    private static readonly BoardLetters UnderPicture = BoardLetters.Usual with { Number = Bare.Number };
+    // Paper is read from nearby, but printed small: letters are as large as there is room for. Where nothing is drawn over the board,
+    // the marks are all there is to read.
+    private static readonly BoardLetters Bare = new(0.325, 0.33);
+    private static readonly BoardLetters UnderPicture = new(0.265, Bare.Number) { Plates = 1.2 };
+
+    // The smallest letters of a board, in cells: its marks where it is bare, else the tabs of the cells of a pattern.
+    private const double SmallestBare = 0.325;
+    private const double SmallestInPicture = 0.258;
 
     private const float LegendWidth = 200;
     private const float LegendText = 7.6f;
+
+    /// <summary>How large a board has to be for all its letters to be read.</summary>
+    /// <param name="figure">The board with what is drawn over it.</param>
+    internal static float LeastSide(Figure figure) =>
+        (float)(Measures.Smallest / (figure.Picture is null ? SmallestBare : SmallestInPicture)) * Cells;
 
     /// <summary>How wide a board of a height is with its legend.</summary>
     internal static float WidthWithLegend(float side) => side + Measures.FigureGap + LegendWidth;
@@ -45,9 +56,13 @@ internal static class FigurePainter
             var bottom = place.Bottom - place.Height * Overhang / Cells;
             var room = new SKRect((place.Left + place.Height + Measures.FigureGap) / Fine, top / Fine, place.Right / Fine, bottom / Fine);
             new LegendPainter(sheet.Canvas, sheet.Letters, sheet.Colours.Words, new(sheet.Canvas, sheet.Letters, sheet.Palette))
-                .Paint(Legend.Of(picture), room, LegendText / Fine, inColumn: true);
+                .Paint([.. Legend.Of(picture).Select(WithoutLetter)], room, LegendText / Fine, inColumn: true);
         });
     }
+
+    // The letter of a tab stands in the words beside it too, and there it can be read.
+    private static LegendEntry WithoutLetter(LegendEntry entry) =>
+        entry.Sample is CellShape { Tab.Length: > 0 } cell ? entry with { Sample = cell with { Tab = " " } } : entry;
 
     private static void Finely(SKCanvas canvas, Action paint)
     {

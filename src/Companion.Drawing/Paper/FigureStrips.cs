@@ -6,8 +6,8 @@ namespace Companion.Drawing.Paper;
 /// <summary>Makes strips of boards.</summary>
 internal static class FigureStrips
 {
-    private const float InStepSide = 205;
-    private const float WithWordsSide = 165;
+    private const float InStepSide = 226;
+    private const float WithWordsSide = 178;
     private const float Gap = 5;
 
     /// <summary>A board below a step, with what its shapes mean beside it.</summary>

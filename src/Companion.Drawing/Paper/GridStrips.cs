@@ -10,8 +10,8 @@ internal sealed class GridStrips(FigureGrid grid, Lettering letters, SKRect body
     private const float RowGap = 12;
     private const float WordsGap = 2;
 
-    // Smaller than this, marks cannot be read: a cell of 4.1 mm. Words that are longer take another page instead.
-    private const float LeastSide = 112;
+    // Words that leave less room than the boards need take another page instead.
+    private float LeastSide => grid.Tiles.IsEmpty ? 0 : grid.Tiles.Max(tile => FigurePainter.LeastSide(tile.Figure));
 
     private float ColumnWidth => (body.Width - (grid.Columns - 1) * Measures.FigureGap) / grid.Columns;
 

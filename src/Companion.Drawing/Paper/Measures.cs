@@ -17,6 +17,9 @@ internal static class Measures
     /// <summary>The size of the words below a board in a grid.</summary>
     internal const float Caption = 7.6f;
 
+    /// <summary>No letter is smaller. Common practice for print that is read by all.</summary>
+    internal const float Smallest = 6;
+
     internal const float HeadingText = 11.5f;
 
     internal const float TitleText = 17;

@@ -23,9 +23,12 @@ internal sealed class StepStrips(Lettering letters, SKRect body)
         strips[0] = strips[0].After((sheet, top) => Begin(sheet, number, step.Sign, sign, top)) with { Gap = ItemGap };
         if (step.Note.Length > 0)
             Join(strips, Note(step.Note));
-        if (step.Figure is { } figure)
-            Join(strips, [FigureStrips.InStep(figure, Place)]);
-        return strips;
+        if (step.Figure is not { } figure)
+            return strips;
+
+        // Words are read with the board beside them: they stand on one page with it.
+        Join(strips, [FigureStrips.InStep(figure, Place)]);
+        return [.. strips.SkipLast(1).Select(strip => strip with { StaysWithNext = true }), strips[^1]];
     }
 
     private static void Join(List<Strip> strips, IEnumerable<Strip> more)

@@ -5,6 +5,12 @@ namespace Companion.Drawing.Stills;
 /// <param name="Number">The numbers of rows and columns; 0 where there are none.</param>
 internal sealed record BoardLetters(double Mark, double Number)
 {
+    /// <summary>
+    /// How much larger than on a screen the plates of a picture are, with their digits and letters: 1 to 1.2, at which the plates of two
+    /// neighbouring candidates still stand apart.
+    /// </summary>
+    internal double Plates { get; init; } = 1;
+
     /// <summary>As on a screen; marks have the size of the candidates in pictures.</summary>
     internal static BoardLetters Usual { get; } = new(0.215, 0.24);
 

@@ -22,21 +22,21 @@ internal static class CandidatePainter
     {
         var middle = easel.Frame.Point(mark.X, mark.Y);
         using var builder = new SKPathBuilder();
-        builder.AddCircle(middle.X, middle.Y, easel.Frame.Length(Plate));
+        builder.AddCircle(middle.X, middle.Y, easel.Frame.Length(Plate * easel.Plates));
         PaintPlate(builder, easel);
         PaintDigit(mark.Digit, middle, easel);
     }
 
     internal static void Paint(SlashShape slash, Easel easel)
     {
-        var frame = easel.Frame;
+        var (frame, square, reach) = (easel.Frame, Square * easel.Plates, SlashReach * easel.Plates);
         using var builder = new SKPathBuilder();
-        builder.AddRect(frame.Rect(slash.X - Square, slash.Y - Square, 2 * Square, 2 * Square));
+        builder.AddRect(frame.Rect(slash.X - square, slash.Y - square, 2 * square, 2 * square));
         PaintPlate(builder, easel);
 
         using var line = new SKPathBuilder();
-        line.MoveTo(frame.Point(slash.X - SlashReach, slash.Y + SlashReach));
-        line.LineTo(frame.Point(slash.X + SlashReach, slash.Y - SlashReach));
+        line.MoveTo(frame.Point(slash.X - reach, slash.Y + reach));
+        line.LineTo(frame.Point(slash.X + reach, slash.Y - reach));
         using var path = line.Detach();
         easel.Brush.Line(path, frame.Length(Slash), easel.Palette.Goes);
 
@@ -52,7 +52,7 @@ internal static class CandidatePainter
 
     private static void PaintDigit(int digit, SKPoint middle, Easel easel)
     {
-        var (text, size) = (digit.ToString(CultureInfo.InvariantCulture), easel.Frame.Length(Digit));
+        var (text, size) = (digit.ToString(CultureInfo.InvariantCulture), easel.Frame.Length(Digit * easel.Plates));
         easel.Letters.Rim(easel.Canvas, text, middle, size, easel.Palette.LightEdge, easel.Frame.Length(Rim));
         easel.Letters.Centred(easel.Canvas, text, middle, size, easel.Palette.DarkEdge);
     }

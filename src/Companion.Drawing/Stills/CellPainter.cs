@@ -40,15 +40,18 @@ internal static class CellPainter
 
     private static void PaintTab(CellShape cell, Colour colour, Easel easel)
     {
-        var frame = easel.Frame;
+        var (frame, tab) = (easel.Frame, Tab * easel.Plates);
         var corner = frame.Point(cell.X, cell.Y);
         using var builder = new SKPathBuilder();
         if (cell.IsSecond)
-            builder.AddCircle(corner.X, corner.Y, frame.Length(Tab));
+            builder.AddCircle(corner.X, corner.Y, frame.Length(tab));
         else
-            builder.AddRect(frame.Rect(cell.X - Tab, cell.Y - Tab, 2 * Tab, 2 * Tab));
+            builder.AddRect(frame.Rect(cell.X - tab, cell.Y - tab, 2 * tab, 2 * tab));
         using var plate = builder.Detach();
         easel.Brush.Fill(plate, colour);
-        easel.Letters.Centred(easel.Canvas, cell.Tab, corner, frame.Length(Letter), easel.Palette.InkOn(colour));
+
+        // A blank is a tab without a letter.
+        if (!string.IsNullOrWhiteSpace(cell.Tab))
+            easel.Letters.Centred(easel.Canvas, cell.Tab, corner, frame.Length(Letter * easel.Plates), easel.Palette.InkOn(colour));
     }
 }

@@ -14,9 +14,10 @@ internal static class GroupPainter
     {
         var frame = easel.Frame;
         using var builder = new SKPathBuilder();
+        var radius = Radius * easel.Plates;
         var outline = frame.Rect(
-            group.X1 - Radius, group.Y1 - Radius, group.X2 - group.X1 + 2 * Radius, group.Y2 - group.Y1 + 2 * Radius);
-        builder.AddRoundRect(new SKRoundRect(outline, frame.Length(Radius)));
+            group.X1 - radius, group.Y1 - radius, group.X2 - group.X1 + 2 * radius, group.Y2 - group.Y1 + 2 * radius);
+        builder.AddRoundRect(new SKRoundRect(outline, frame.Length(radius)));
         using var path = builder.Detach();
         easel.Brush.Line(path, frame.Length(Width), easel.Palette.Link);
     }

@@ -10,11 +10,11 @@ internal sealed class PicturePainter(SKCanvas canvas, Lettering letters, Palette
     // Proportions in cells. The edges are never thinner than a pixel.
     private const double Edge = 0.018;
 
-    internal void Paint(IEnumerable<Shape> shapes, BoardFrame frame)
+    internal void Paint(IEnumerable<Shape> shapes, BoardFrame frame, BoardLetters? sizes = null)
     {
         using var brush = new EdgedBrush(canvas, palette, Math.Max(1, frame.Length(Edge)));
         foreach (var shape in shapes)
-            Paint(shape, new(brush, letters, palette, frame));
+            Paint(shape, new(brush, letters, palette, frame, (sizes ?? BoardLetters.Usual).Plates));
     }
 
     private static void Paint(Shape shape, Easel easel)

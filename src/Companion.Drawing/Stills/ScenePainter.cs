@@ -13,7 +13,7 @@ internal sealed class ScenePainter(SKCanvas canvas, Lettering letters, Palette p
     {
         new BoardPainter(canvas, letters, colours, frame, sizes).Paint(cells, CoveredBy(picture));
         if (picture is not null)
-            new PicturePainter(canvas, letters, palette).Paint(picture.Shapes, frame);
+            new PicturePainter(canvas, letters, palette).Paint(picture.Shapes, frame, sizes);
     }
 
     // Marks that look out from under a lozenge's corners would be read with its digit.

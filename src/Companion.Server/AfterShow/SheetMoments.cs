@@ -3,6 +3,7 @@ using Companion.Drawing.Pictures;
 using Companion.Drawing.Stills.Sheets;
 using Companion.Session.AfterShow;
 using Companion.Session.Chapters;
+using Companion.Session.Events;
 using Companion.Session.Shows;
 using Companion.Session.Views;
 
@@ -24,9 +25,11 @@ internal static class SheetMoments
         return
         [
             .. airings.Select(airing => (airing.At, Moment: OnAir(airing, voice)))
-                .Concat(begun.Select(chapter => (chapter.At, Moment: Bare(chapter, show, voice))))
+                .Concat(begun.Select(chapter => (chapter.At, Moment: Bare(chapter, EndOf(chapter), show, voice))))
                 .OrderBy(each => each.At).Select(each => each.Moment),
         ];
+
+        TimeSpan EndOf(ChapterMark chapter) => chapters.Where(next => next.At > chapter.At).Select(next => next.At).DefaultIfEmpty(TimeSpan.MaxValue).Min();
     }
 
     private static SheetMoment OnAir(Airing airing, Voice voice)
@@ -35,6 +38,12 @@ internal static class SheetMoments
         return new(VideoClock.Of(airing.At), hint.Words.Written, PublicViews.Stage(airing.Fullest.State, voice).Cells, PictureOf.Hint(hint));
     }
 
-    private static SheetMoment Bare(ChapterMark chapter, StoredShow show, Voice voice) => new(
-        VideoClock.Of(chapter.At), chapter.Title, PublicViews.Stage(VideoTime.MomentAt(show, chapter.At).State, voice).Cells, null);
+    // A chapter in which a puzzle begins is about that puzzle, though it may begin with the end of the one before.
+    private static SheetMoment Bare(ChapterMark chapter, TimeSpan end, StoredShow show, Voice voice)
+    {
+        var loaded = show.Moments.FirstOrDefault(moment =>
+            moment.Happened is PuzzleLoaded && VideoTime.Near(show, moment) is var at && at >= chapter.At && at < end);
+        var moment = loaded ?? VideoTime.MomentAt(show, chapter.At);
+        return new(VideoClock.Of(chapter.At), chapter.Title, PublicViews.Stage(moment.State, voice).Cells, null);
+    }
 }

@@ -21,13 +21,15 @@ internal static class CaptionsCommand
         options.AddTo(command);
         command.Add(format);
         output.AddTo(command);
-        command.SetAction((asked, cancel) =>
-        {
-            var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
-            var captions = Captions.Of(opened.Show, new Voice(ShippedFiles.Wording(options.Whole(asked))));
-            return Task.FromResult(output.Write(
-                asked, asked.GetValue(format) == "srt" ? CaptionFile.Srt(captions) : CaptionFile.WebVtt(captions), cancel));
-        });
+        command.SetAction((asked, cancel) => Task.FromResult(output.Write(
+            asked,
+            () =>
+            {
+                var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
+                var captions = Captions.Of(opened.Show, new Voice(ShippedFiles.Wording(options.Whole(asked))));
+                return asked.GetValue(format) == "srt" ? CaptionFile.Srt(captions) : CaptionFile.WebVtt(captions);
+            },
+            cancel)));
         return command;
     }
 }

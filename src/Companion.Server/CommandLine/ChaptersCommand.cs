@@ -23,28 +23,22 @@ internal static class ChaptersCommand
             "The frames a second of the video, for edl: 25 by default.",
             name => FrameRate.All.FirstOrDefault(rate => rate.Name == name),
             $"one of {string.Join(", ", FrameRate.All.Select(rate => rate.Name))}");
-        var (output, data) = (ShowOptions.Output("The file to write; without it the chapters are printed."), SharedOptions.Data());
-        var command = new Command("chapters", "Writes the chapters of a show, as they were edited or as its log tells them.") { show, format, rate, output, data };
-        command.SetAction((asked, cancel) =>
-        {
-            var file = asked.GetValue(output) is { } path ? OutputFile.At(path, output.Name) : null;
-            var folder = DataFolder.Open(asked.GetValue(data));
-            var opened = ShowOptions.Open(folder, asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
-            var ladder = LadderFile.Read(folder);
-            var chapters = ShowChapters.Of(opened, ladder, ShippedFiles.Wording(ladder));
-            var text = (asked.GetValue(format) ?? ChapterFormat.All[0]).Write(chapters, asked.GetValue(rate) ?? FrameRate.All[0]);
-            foreach (var broken in ChapterRules.Broken(chapters.Chapters, chapters.Length))
-                asked.InvocationConfiguration.Error.WriteLine(broken);
-            if (file is null)
+        var (output, data) = (new TextOutput(), SharedOptions.Data());
+        var command = new Command("chapters", "Writes the chapters of a show, as they were edited or as its log tells them.") { show, format, rate, data };
+        output.AddTo(command);
+        command.SetAction((asked, cancel) => Task.FromResult(output.Write(
+            asked,
+            () =>
             {
-                asked.InvocationConfiguration.Output.Write(text);
-                return Task.FromResult(ExitCode.Fine);
-            }
-
-            file.Write(text, cancel);
-            asked.InvocationConfiguration.Output.WriteLine($"Written to {file}.");
-            return Task.FromResult(ExitCode.Fine);
-        });
+                var (folder, error) = (DataFolder.Open(asked.GetValue(data)), asked.InvocationConfiguration.Error);
+                var opened = ShowOptions.Open(folder, asked.GetRequiredValue(show), error);
+                var ladder = LadderFile.Read(folder);
+                var chapters = ShowChapters.Of(opened, ladder, ShippedFiles.Wording(ladder));
+                foreach (var broken in ChapterRules.Broken(chapters.Chapters, chapters.Length))
+                    error.WriteLine(broken);
+                return (asked.GetValue(format) ?? ChapterFormat.All[0]).Write(chapters, asked.GetValue(rate) ?? FrameRate.All[0]);
+            },
+            cancel)));
         return command;
     }
 }

@@ -17,13 +17,15 @@ internal static class DescriptionCommand
         command.Add(show);
         options.AddTo(command);
         output.AddTo(command);
-        command.SetAction((asked, cancel) =>
-        {
-            var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
-            var ladder = options.Whole(asked);
-            var chapters = ShowChapters.Of(opened, ladder, ShippedFiles.Wording(ladder));
-            return Task.FromResult(output.Write(asked, Description.Of(opened.Show, chapters), cancel));
-        });
+        command.SetAction((asked, cancel) => Task.FromResult(output.Write(
+            asked,
+            () =>
+            {
+                var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
+                var ladder = options.Whole(asked);
+                return Description.Of(opened.Show, ShowChapters.Of(opened, ladder, ShippedFiles.Wording(ladder)));
+            },
+            cancel)));
         return command;
     }
 }

@@ -76,7 +76,7 @@ internal sealed class PictureOptions
         }
 
         foreach (var file in files)
-            asked.InvocationConfiguration.Output.WriteLine($"Drawn to {file}.");
+            file.Report(asked.InvocationConfiguration.Output, "Drawn");
         return ExitCode.Fine;
     }
 

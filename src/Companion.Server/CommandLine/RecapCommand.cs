@@ -46,7 +46,7 @@ internal static class RecapCommand
             if (files.TrueForAll(file => file is null))
                 streams.Output.Write(RecapMarkdown.Of(words, asked.GetValue(isPrivate)));
             foreach (var file in files.OfType<OutputFile>())
-                streams.Output.WriteLine($"Written to {file}.");
+                file.Report(streams.Output);
             return Task.FromResult(ExitCode.Fine);
         });
         return command;

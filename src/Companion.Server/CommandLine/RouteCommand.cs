@@ -66,7 +66,7 @@ internal static class RouteCommand
                     else
                         RunSheetText.Write(sheet, output);
                     if (file is not null)
-                        output.WriteLine($"Written to {file}.");
+                        file.Report(output);
                 },
                 asked.InvocationConfiguration));
 

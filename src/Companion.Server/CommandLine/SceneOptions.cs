@@ -1,8 +1,10 @@
 using System.CommandLine;
+using Companion.Drawing.Stills;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Server.AfterShow;
 using Companion.Server.Data;
+using Companion.Server.Settings;
 using Companion.Server.Shows;
 using Companion.Session.AfterShow;
 using Companion.Session.Shows;
@@ -39,8 +41,7 @@ internal sealed class SceneOptions
 
     private readonly Option<int?> _step = PlainOption.Number("--step", "Which of the show's events to stop after, from 1 on.", 1, int.MaxValue);
 
-    /// <summary>The rules to look with.</summary>
-    public LadderOptions Ladder { get; } = new();
+    private LadderOptions Ladder { get; } = new();
 
     /// <summary>Gives a command these options.</summary>
     /// <param name="command">The command.</param>
@@ -53,12 +54,26 @@ internal sealed class SceneOptions
         Ladder.AddTo(command);
     }
 
-    /// <summary>The scene.</summary>
+    /// <summary>Draws the scene into the file that was asked for.</summary>
     /// <param name="asked">What was typed.</param>
-    /// <param name="ladder">The whole ladder.</param>
-    /// <param name="wording">The words.</param>
-    /// <exception cref="PlainException">There is no session, or no such rule or family.</exception>
-    public StillScene Read(ParseResult asked, Ladder ladder, Wording wording)
+    /// <param name="picture">The size, the theme and the file.</param>
+    /// <param name="what">What is being done, as in "Drawing the still".</param>
+    /// <param name="draw">Makes what to draw.</param>
+    /// <param name="cancel">Leaves the file as it was.</param>
+    /// <returns>What the command leaves behind.</returns>
+    /// <exception cref="PlainException">There is no session, or no such rule, family or show, or the file cannot be written.</exception>
+    public int Draw(
+        ParseResult asked, PictureOptions picture, string what, Func<StillScene, Wording, ImageSize, Artwork> draw, CancellationToken cancel)
+    {
+        var ladder = Ladder.Whole(asked);
+        var wording = ShippedFiles.Wording(ladder);
+        var scene = Read(asked, ladder, wording);
+        return scene.Faults.Length > 0
+            ? scene.Refuse(asked.InvocationConfiguration.Error)
+            : picture.Write(asked, what, size => draw(scene, wording, size), cancel);
+    }
+
+    private StillScene Read(ParseResult asked, Ladder ladder, Wording wording)
     {
         var isOfShow = asked.GetValue(_show) is not null || asked.GetValue(_at) is not null || asked.GetValue(_step) is not null;
         if (asked.GetValue(_grid) is { } text)

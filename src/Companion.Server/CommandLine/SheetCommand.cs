@@ -81,7 +81,7 @@ internal static class SheetCommand
                 if (file is null)
                     return;
                 file.Write(content(), cancel);
-                streams.Output.WriteLine($"Written to {file}.");
+                file.Report(streams.Output);
             }
         });
         return command;

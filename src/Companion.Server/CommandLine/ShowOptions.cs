@@ -13,10 +13,6 @@ internal static class ShowOptions
         Description = "The show: its number as 'companion shows' lists it, 'latest', or a show file.",
     };
 
-    /// <summary>Where to write.</summary>
-    /// <param name="description">What for.</param>
-    public static Option<string> Output(string description) => new("--out") { Description = description, HelpName = "file" };
-
     /// <summary>Opens a show; what is missing of it is said on the error stream.</summary>
     public static OpenedShow Open(DataFolder folder, string name, TextWriter error)
     {
@@ -44,20 +40,5 @@ internal static class ShowOptions
             // Who reads it as puzzles says so.
             return false;
         }
-    }
-
-    /// <summary>Writes a file whole or not at all, closed to other users.</summary>
-    public static void Write(string file, ReadOnlySpan<byte> content, TextWriter output)
-    {
-        try
-        {
-            OwnerOnly.Replace(file, content);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new PlainException($"The file {file} cannot be written: name another one with --out.", fault);
-        }
-
-        output.WriteLine($"Written to {file}.");
     }
 }

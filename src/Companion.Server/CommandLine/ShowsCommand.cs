@@ -49,20 +49,21 @@ internal static class ShowsCommand
     private static Command Export()
     {
         var (show, data) = (ShowOptions.Show(), SharedOptions.Data());
-        var output = ShowOptions.Output("The file to write, closed to other users.");
-        output.Required = true;
+        var output = new Option<string>("--out") { Description = "The file to write, closed to other users.", HelpName = "file", Required = true };
         var command = new Command(
             "export",
             "Writes a show as one JSON file: every entry and mistake, what stood by or was on air, call-outs, notes, proofs, times and edited chapters. It holds nothing of viewers.")
         {
             show, output, data,
         };
-        command.SetAction(asked =>
+        command.SetAction((asked, cancel) =>
         {
+            var file = OutputFile.At(asked.GetRequiredValue(output), output.Name, isPrivate: true);
             using var bytes = new MemoryStream();
             new ShowLibrary(DataFolder.Open(asked.GetValue(data))).Export(asked.GetRequiredValue(show), bytes);
-            ShowOptions.Write(asked.GetRequiredValue(output), bytes.ToArray(), asked.InvocationConfiguration.Output);
-            return ExitCode.Fine;
+            file.Write(bytes.ToArray(), cancel);
+            file.Report(asked.InvocationConfiguration.Output);
+            return Task.FromResult(ExitCode.Fine);
         });
         return command;
     }

@@ -14,16 +14,22 @@ internal sealed class TextOutput
 
     /// <summary>Writes the text.</summary>
     /// <param name="asked">What was typed.</param>
-    /// <param name="text">The text.</param>
+    /// <param name="make">Makes the text; it is not asked where the file cannot be written.</param>
     /// <param name="cancel">Leaves the file as it was.</param>
     /// <returns>What the command leaves behind.</returns>
     /// <exception cref="PlainException">The file cannot be written.</exception>
-    public int Write(ParseResult asked, string text, CancellationToken cancel)
+    public int Write(ParseResult asked, Func<string> make, CancellationToken cancel)
     {
-        if (asked.GetValue(_output) is { } name)
-            OutputFile.At(name, _output.Name).Write(text, cancel);
-        else
-            asked.InvocationConfiguration.Output.Write(text);
+        var (file, printed) = (asked.GetValue(_output) is { } name ? OutputFile.At(name, _output.Name) : null, asked.InvocationConfiguration.Output);
+        var text = make();
+        if (file is null)
+        {
+            printed.Write(text);
+            return ExitCode.Fine;
+        }
+
+        file.Write(text, cancel);
+        file.Report(printed);
         return ExitCode.Fine;
     }
 }

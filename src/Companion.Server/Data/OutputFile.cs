@@ -12,16 +12,21 @@ internal sealed class OutputFile
     private readonly string _option;
 
     private readonly string _asked;
+    private readonly bool _isPrivate;
 
-    private OutputFile(string path, string option) => (_asked, _path, _option) = (path, TargetOf(path), option);
+    private OutputFile(string path, string option, bool isPrivate) =>
+        (_asked, _path, _option, _isPrivate) = (path, TargetOf(path), option, isPrivate);
 
     /// <summary>Says where to write, before the work for it is begun.</summary>
     /// <param name="path">The file, which may be there already; a link is followed.</param>
     /// <param name="option">The option by which it was named.</param>
+    /// <param name="isPrivate">Whether it is closed to other users, even where it was open before.</param>
     /// <exception cref="PlainException">It cannot be written: its folder is not there, or it is a folder.</exception>
-    public static OutputFile At(string path, string option)
+    public static OutputFile At(string path, string option, bool isPrivate = false)
     {
-        var file = new OutputFile(path, option);
+        if (path.Length == 0)
+            throw new PlainException($"{option} names no file: give it a name.");
+        var file = new OutputFile(path, option, isPrivate);
         return Directory.Exists(file._path) || !Directory.Exists(Path.GetDirectoryName(file._path))
             ? throw file.NotWritten(null)
             : file;
@@ -54,6 +59,15 @@ internal sealed class OutputFile
     /// <exception cref="PlainException">It cannot be written; what was there before still is.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public void Write(string content, CancellationToken cancel) => Write(Encoding.UTF8.GetBytes(content), cancel);
+
+    /// <summary>Says that it was written; not where it is a device, which may be the very place where this is said.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="done">What was done, as in "Written".</param>
+    public void Report(TextWriter output, string done = "Written")
+    {
+        if (!IsDevice())
+            output.WriteLine($"{done} to {this}.");
+    }
 
     /// <summary>Its name as it was given.</summary>
     public override string ToString() => _asked;
@@ -109,7 +123,11 @@ internal sealed class OutputFile
     private FileStreamOptions LikeTheOneBefore()
     {
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
-        if (!OperatingSystem.IsWindows() && File.Exists(_path))
+        if (OperatingSystem.IsWindows())
+            return options;
+        if (_isPrivate)
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        else if (File.Exists(_path))
             options.UnixCreateMode = File.GetUnixFileMode(_path);
         return options;
     }

@@ -15,6 +15,9 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
     private const int Columns = 2;
     private const int Rows = 3;
 
+    // The small digits of a pattern are to be read too.
+    private const int RowsOfAnswers = 2;
+
     /// <summary>The title of the document.</summary>
     public string Title => $"Practice: {wording.NameOf(rule)}";
 
@@ -22,11 +25,11 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
     public ImmutableArray<PaperBlock> Blocks =>
     [
         new Paragraph(Task),
-        Grid(positions.Select((position, index) => new Tile($"{index + 1}", Figure.Of(position.Board, withMarks)))),
+        Grid(Rows, positions.Select((position, index) => new Tile($"{index + 1}", Figure.Of(position.Board, withMarks)))),
         new PageBreak(),
         new Heading($"{Title}, answers"),
         new Paragraph(wording.Explain(rule)),
-        Grid(positions.Select(Answer)),
+        Grid(RowsOfAnswers, positions.Select(Answer)),
     ];
 
     /// <summary>What is said of an answer: why it holds, and whether there are more.</summary>
@@ -51,5 +54,5 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
         Figure.Of(position.Board, Hint(position), withMarks: false),
         Words(position));
 
-    private static FigureGrid Grid(IEnumerable<Tile> tiles) => new(Columns, Rows, [.. tiles]);
+    private static FigureGrid Grid(int rows, IEnumerable<Tile> tiles) => new(Columns, rows, [.. tiles]);
 }

@@ -87,6 +87,16 @@ public sealed class PaperPdfTests
         }));
     }
 
+    // Common practice for print that is read by all; the boards of a grid have all candidates, and that of a step a pattern over them.
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void No_letter_is_smaller_than_six_points(string size)
+    {
+        using var pdf = Read(Papers.Whole(PaperSize.Named(size)!));
+
+        Assert.All(pdf.GetPages(), page => Assert.All(page.Letters, letter => Assert.InRange(letter.PointSize, 6, 20)));
+    }
+
     [Fact]
     public void Letters_of_other_scripts_are_printed_too()
     {
@@ -103,6 +113,17 @@ public sealed class PaperPdfTests
 
         Assert.DoesNotContain("Theheading", TextOf(pdf.GetPage(1)), StringComparison.Ordinal);
         Assert.StartsWith("Theheading1Thestep.", TextOf(pdf.GetPage(2)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_words_of_a_step_stand_on_one_page_with_its_figure()
+    {
+        var filling = Enumerable.Repeat<PaperBlock>(new Paragraph("A line."), 24);
+        var words = string.Join(' ', Enumerable.Repeat("So one end of the chain is true in any case.", 12));
+        using var pdf = Read(Papers.Of([.. filling, new Steps(1, [new(words, Figure: Papers.First())])]));
+
+        Assert.DoesNotContain("chain", TextOf(pdf.GetPage(1)), StringComparison.Ordinal);
+        Assert.StartsWith("1" + Bare(words), TextOf(pdf.GetPage(2)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,5 +49,20 @@ public sealed class CaptionTests : IDisposable
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void The_webvtt_parser_of_the_w3c_finds_every_caption_with_its_words_and_nothing_wrong(int seed)
+    {
+        var captions = Captions.Of(AiredShow.Of(seed), new Voice(MadeShow.Wording));
+        Assert.SkipWhen(captions.IsEmpty, "Nothing was said in this show.");
+        File.WriteAllText(_folder.In("captions.vtt"), CaptionFile.WebVtt(captions));
+        var (cues, errors) = WebVttReader.Read("captions", _folder.In("captions.vtt"));
+
+        Assert.Empty(errors);
+        Assert.Equal(
+            captions.Select(caption => (caption.From.TotalSeconds, caption.To.TotalSeconds, caption.Text)),
+            cues.Select(cue => (cue.Start, cue.End, cue.Text.Replace('\n', ' '))));
+    }
+
     public void Dispose() => _folder.Dispose();
 }

@@ -59,6 +59,36 @@ public sealed partial class FormatTests
     }
 
     [Fact]
+    public void The_webvtt_parser_of_the_w3c_finds_every_chapter_with_its_times_and_title_and_nothing_wrong()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var chapters in Some)
+        {
+            var file = folder.In("chapters.vtt");
+            File.WriteAllText(file, WebVtt.Write(chapters));
+            var (cues, errors) = WebVttReader.Read("chapters", file);
+
+            Assert.Empty(errors);
+            Assert.Equal(chapters.Chapters.Select(chapter => chapter.Title), cues.Select(cue => cue.Text));
+            Assert.Equal(chapters.Chapters.Select(chapter => Math.Floor(chapter.At.TotalMilliseconds) / 1000), cues.Select(cue => cue.Start));
+            Assert.Equal(cues.Skip(1).Select(cue => cue.Start), cues.SkipLast(1).Select(cue => cue.End));
+        }
+    }
+
+    // Without this the test above could not fail: what is wrong is found.
+    [Theory]
+    [InlineData("WEBVTT\n\n00:01.000 --> 00:02.000\nA <b>title</b>\n", "tags not allowed")]
+    [InlineData("WEBVTT\n\n00:02.000 --> 00:01.000\nA title\n", "not greater than start")]
+    [InlineData("00:01.000 --> 00:02.000\nA title\n", "signature")]
+    public void That_parser_finds_what_is_wrong(string text, string error)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.In("wrong.vtt"), text);
+
+        Assert.Contains(WebVttReader.Read("chapters", folder.In("wrong.vtt")).Errors, found => found.Contains(error, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Ffmpeg_reads_webvtt_as_so_many_cues_with_their_times()
     {
         using var folder = new TemporaryFolder();
@@ -77,8 +107,9 @@ public sealed partial class FormatTests
         }
     }
 
-    // The fields as the JSON chapters format 1.2.0 of the open podcast namespace lists them, from memory of its text: version and chapters
-    // are required; of a chapter startTime is, a number of seconds; title is a text.
+    // The fields as the published specification has them (Podcastindex-org/podcast-namespace, docs/examples/chapters/jsonChapters.md,
+    // "JSON Chapters Format", version 1.2 of 2021-04-15): version, a text, and chapters, an array, are required; title is one of the
+    // optional texts; of a chapter startTime, a number of seconds, is required and title an optional text; chapters ascend by startTime.
     [Fact]
     public void Json_chapters_have_the_fields_of_version_1_2_0()
     {
@@ -100,6 +131,7 @@ public sealed partial class FormatTests
         }
     }
 
+    // From memory of how cutting programs write and read them: no package of the registries reads lists of the manner of CMX 3600.
     [Fact]
     public void An_edit_list_has_a_marker_at_the_frame_of_each_chapter()
     {

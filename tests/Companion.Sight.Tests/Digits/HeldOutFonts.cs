@@ -21,7 +21,7 @@ internal static class HeldOutFonts
     private static string Install()
     {
         var folder = Repository.In(".artifacts", "fonts", "held-out");
-        FontPackages.Install(Repository.In("tests", "Companion.Sight.Training", "Fonts", "held-out"), folder);
+        NpmPackages.Install(Repository.In("tests", "Companion.Sight.Training", "Fonts", "held-out"), folder);
         return folder;
     }
 }

@@ -22,6 +22,10 @@ public sealed class ContactSheet(string title, ImmutableArray<SheetMoment> momen
     private const float WordSize = 0.062f;
     private const float Gap = 0.05f;
 
+    // Where a tile is higher than its board: the time on a line of its own, and three of words.
+    private const int MostLines = 4;
+    private const float Leading = 1.4f;
+
     internal override string Description => title;
 
     internal override void Paint(SKCanvas canvas, Lettering letters)
@@ -66,17 +70,20 @@ public sealed class ContactSheet(string title, ImmutableArray<SheetMoment> momen
     {
         var height = place.Height;
         var cell = Math.Max(1, MathF.Floor(Math.Min(place.Width * (1 - Gap), height * (1 - Words - Gap)) / 9.4f));
-        var board = new BoardFrame(MathF.Round(place.MidX - 4.5f * cell), MathF.Round(place.Top + height * Words + 0.2f * cell), cell);
         var (size, width) = (height * WordSize, Math.Min(place.Width * (1 - Gap), Math.Max(9 * cell, place.Width * 0.8f)));
+        var line = size * Leading;
+        var head = Math.Clamp(height * (1 - Gap) - 9.4f * cell, height * Words, Math.Max(height * Words, MostLines * line));
+        var board = new BoardFrame(MathF.Round(place.MidX - 4.5f * cell), MathF.Round(place.Top + head + 0.2f * cell), cell);
         var left = Math.Max(place.Left, place.MidX - width / 2);
-        var time = letters.WidthOf(moment.Time + "  ", size, bold: true);
         letters.Line(canvas, moment.Time, new(left, place.Top + size), size, colours.Words, bold: true);
-        var words = TextBlock.Fit(letters, moment.Title, size, bold: false, new(width - time, height * Words), 0.8f);
-        for (var line = 0; line < words.Lines.Count; line++)
-        {
-            var start = new SKPoint(left + time, place.Top + words.Size + line * words.LineHeight);
-            letters.Line(canvas, words.Lines[line], start, words.Size, colours.Words);
-        }
+
+        // Beside the time, or below it where there is room.
+        var isBelow = head >= (MostLines - 1) * line;
+        var time = isBelow ? 0 : letters.WidthOf(moment.Time + "  ", size, bold: true);
+        var top = place.Top + (isBelow ? line : 0);
+        var words = TextBlock.Fit(letters, moment.Title, size, bold: false, new(width - time, place.Top + head - top), 0.8f);
+        for (var index = 0; index < words.Lines.Count; index++)
+            letters.Line(canvas, words.Lines[index], new(left + time, top + words.Size + index * words.LineHeight), words.Size, colours.Words);
 
         scene.Paint(moment.Cells, moment.Picture, board, BoardLetters.WithoutNumbers);
     }

@@ -2,8 +2,8 @@ using System.Diagnostics;
 
 namespace Companion.Sight.Samples;
 
-/// <summary>Brings the families of a list, which is a <c>package.json</c> with its lock, by npm.</summary>
-internal static class FontPackages
+/// <summary>Brings the packages of a list, which is a <c>package.json</c> with its lock, by npm.</summary>
+internal static class NpmPackages
 {
     /// <summary>Installs a list, unless just that is installed there already.</summary>
     /// <param name="list">The folder with <c>package.json</c> and <c>package-lock.json</c>.</param>
@@ -30,7 +30,7 @@ internal static class FontPackages
         npm.StandardOutput.ReadToEnd();
         npm.WaitForExit();
         if (npm.ExitCode != 0)
-            throw new InvalidOperationException($"npm could not bring the fonts of {list}: see to its registry. It said: {errors.Result}");
+            throw new InvalidOperationException($"npm could not bring the packages of {list}: see to its registry. It said: {errors.Result}");
         File.WriteAllText(done, wanted);
     }
 }
