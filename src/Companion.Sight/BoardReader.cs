@@ -34,6 +34,7 @@ public static class BoardReader
 
     internal static BoardReading Reading(CellSketch[] sketches)
     {
+        Siblings.Compare(sketches);
         var sure = sketches.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
         var verdict = new CellVerdict(sure);
         var bigs = sketches.Select(verdict.Big).ToArray();

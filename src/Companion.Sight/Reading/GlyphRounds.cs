@@ -22,8 +22,11 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         Read(sketches.SelectMany(sketch => sketch.Signs).ToList());
         LookAgain(sketches);
         // Only marks are struck.
+        var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         var bigFrom = Heights.Threshold(board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure));
-        FindStrikes(sketches.SelectMany(sketch => sketch.Signs).Where(sign => sign.Height < bigFrom).ToList());
+        FindStrikes(all.FindAll(sign => sign.Height < bigFrom));
+        foreach (var sign in all)
+            sign.Alone = (sign.Reading, sign.IsStruck);
     }
 
     private void Read(List<Sign> signs)

@@ -17,7 +17,7 @@ internal sealed class Sign
     /// <param name="patch">The part.</param>
     public Sign(Blob blob, CellInk ink, InkPlane patch)
     {
-        (Blob, Ink) = (blob, ink);
+        (Blob, Ink, Patch) = (blob, ink, patch);
         Glyph = GlyphImage.Cut(patch, new(0, 0, patch.Width, patch.Height));
     }
 
@@ -27,8 +27,14 @@ internal sealed class Sign
     /// <summary>Its cell.</summary>
     public CellInk Ink { get; }
 
+    /// <summary>Its ink alone, or the part of it that is looked at.</summary>
+    public InkPlane Patch { get; }
+
     /// <summary>What the network looks at.</summary>
     public GlyphImage Glyph { get; }
+
+    /// <summary>What it was read as by itself, and whether a line was seen to go through it.</summary>
+    public (GlyphReading Reading, bool IsStruck) Alone { get; set; }
 
     /// <summary>What it was read as.</summary>
     public GlyphReading Reading { get; set; }

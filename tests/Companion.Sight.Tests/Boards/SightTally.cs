@@ -29,7 +29,7 @@ internal sealed class SightTally
     /// <summary>Cells that are held back for the presenter to look at.</summary>
     public int Held { get; private set; }
 
-    /// <summary>Cells whose digits were read wrongly and that are not held back.</summary>
+    /// <summary>Cells in which a digit, a mark or a line through one was read wrongly and that are not held back.</summary>
     public int Silent { get; private set; }
 
     /// <summary>Digits that are told to be given or entered, of boards that show it; wrong ones; and those left open.</summary>
@@ -107,8 +107,8 @@ internal sealed class SightTally
         var strikes = isRight ? drawn.Marks.Count(mark => read.Marks.First(other => other.Digit.Value == mark.Digit).IsStruck != mark.IsStruck) : 0;
         WrongStrikes += strikes;
         Held += read.IsUnsure ? 1 : 0;
-        Silent += !isRight && !read.IsUnsure ? 1 : 0;
         isRight &= strikes == 0;
+        Silent += !isRight && !read.IsUnsure ? 1 : 0;
         if (!isRight)
             Failures.Add($"board {board.Style.Seed} {read.Cell}{(read.IsUnsure ? "" : " SILENT")}: {Text(drawn.Digit, drawn.Marks)} read as {Text(digit, [.. read.Marks.Select(mark => new DrawnMark(mark.Digit.Value, mark.IsStruck))])}");
         return isRight;

@@ -1,0 +1,138 @@
+using System.Numerics.Tensors;
+
+namespace Companion.Sight.Reading;
+
+/// <summary>
+/// One mark's ink laid over another's of the same board, where both fit best: what of the other is missing in it, and what it has
+/// beyond that. Both are parts of the other's ink, after a slight blur in which edges that lie a little differently cancel out.
+/// </summary>
+/// <param name="Missing">The ink that is missing.</param>
+/// <param name="Extra">The ink beyond, with a line through the mark.</param>
+/// <param name="Line">What of the ink beyond lies on one straight line through the middle; 0 where there is no such line.</param>
+/// <param name="Length">How long that line is, as a part of the other mark's height.</param>
+internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length)
+{
+    // How faint or strong, beside the other, one mark of a board may be.
+    private const float Weakest = 0.5f, Strongest = 1.6f;
+
+    // A line is at most so thick, as a part of the height, and passes the middle at most so far away.
+    private const float Thickness = 0.16f, OffMiddle = 0.27f;
+
+    // Below the first part of the ink nothing is a line, from the second on it is one for certain.
+    private const float LeastLine = 0.1f, ClearLine = 0.16f, Shortest = 0.6f;
+
+    // Most of what is beyond is on the line.
+    private const float Mostly = 0.55f;
+
+    // A line steeper than this goes along a digit, not through it: the sine of its angle.
+    private const float Steepest = 0.9f;
+
+    /// <summary>Whether a line may go through the mark.</summary>
+    public bool MayBeStruck => Line >= LeastLine && Length >= Shortest && Line >= Mostly * Extra;
+
+    /// <summary>Whether a line goes through the mark beyond doubt.</summary>
+    public bool IsStruck => MayBeStruck && Line >= ClearLine;
+
+    /// <summary>The ink that differs, without the line where there is one.</summary>
+    public float Astray => MayBeStruck ? Missing + Extra - Line : Missing + Extra;
+
+    /// <summary>Lays one over another.</summary>
+    /// <param name="patch">The mark, cut out with <see cref="InkPatch.Room"/>.</param>
+    /// <param name="other">The other, cut out likewise.</param>
+    public static Overlay Of(InkPlane patch, InkPlane other)
+    {
+        var (x, y) = Shift(patch, other);
+        // The common area has both in it, and a border for the blur.
+        var (left, top) = (Math.Min(0, x) - 1, Math.Min(0, y) - 1);
+        var (width, height) = (Math.Max(patch.Width, x + other.Width) + 1 - left, Math.Max(patch.Height, y + other.Height) + 1 - top);
+        var (own, of) = (Placed(patch, -left, -top, width, height), Placed(other, x - left, y - top, width, height));
+        var strength = Math.Clamp(TensorPrimitives.Dot<float>(own, of) / Math.Max(1e-3f, TensorPrimitives.SumOfSquares<float>(of)), Weakest, Strongest);
+        var all = strength * Math.Max(1e-3f, TensorPrimitives.Sum<float>(of));
+        for (var pixel = 0; pixel < own.Length; pixel++)
+            own[pixel] -= strength * of[pixel];
+        var beyond = Blurred(own, width, height);
+        var (missing, extra) = (0f, 0f);
+        foreach (var value in beyond)
+            (missing, extra) = value < 0 ? (missing - value, extra) : (missing, extra + value);
+        var digit = (X: x - left + other.Width / 2f, Y: y - top + other.Height / 2f, Height: other.Height - 2f * InkPatch.Room);
+        var (line, length) = LineIn(beyond, width, digit);
+        return new(missing / all, extra / all, line / all, length / digit.Height);
+    }
+
+    // Where the products of both are greatest.
+    private static (int X, int Y) Shift(InkPlane patch, InkPlane other)
+    {
+        var (best, at) = (-1f, (0, 0));
+        var (across, down) = (patch.Width - other.Width, patch.Height - other.Height);
+        for (var y = Math.Min(0, down) - 1; y <= Math.Max(0, down) + 1; y++)
+        {
+            for (var x = Math.Min(0, across) - 1; x <= Math.Max(0, across) + 1; x++)
+            {
+                var (from, to) = (Math.Max(0, x), Math.Min(patch.Width, x + other.Width));
+                var sum = 0f;
+                for (var row = Math.Max(0, y); row < Math.Min(patch.Height, y + other.Height) && to > from; row++)
+                    sum += TensorPrimitives.Dot(patch.Row(row)[from..to], other.Row(row - y)[(from - x)..(to - x)]);
+                if (sum > best)
+                    (best, at) = (sum, (x, y));
+            }
+        }
+
+        return at;
+    }
+
+    private static float[] Placed(InkPlane plane, int x, int y, int width, int height)
+    {
+        var placed = new float[width * height];
+        for (var row = 0; row < plane.Height; row++)
+            plane.Row(row).CopyTo(placed.AsSpan((row + y) * width + x));
+        return placed;
+    }
+
+    private static float[] Blurred(float[] plane, int width, int height)
+    {
+        var across = new float[plane.Length];
+        for (var pixel = 1; pixel < plane.Length - 1; pixel++)
+            across[pixel] = 0.25f * (plane[pixel - 1] + plane[pixel + 1]) + 0.5f * plane[pixel];
+        var blurred = new float[plane.Length];
+        for (var pixel = width; pixel < width * (height - 1); pixel++)
+            blurred[pixel] = 0.25f * (across[pixel - width] + across[pixel + width]) + 0.5f * across[pixel];
+        return blurred;
+    }
+
+    // The axis along which what is beyond spreads the most.
+    private static (float Ink, float Length) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
+    {
+        const float Noise = 0.08f;
+        var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
+        for (var pixel = 0; pixel < beyond.Length; pixel++)
+        {
+            if (beyond[pixel] < Noise)
+                continue;
+            var (ink, u, v) = (beyond[pixel], pixel % width + 0.5f, pixel / width + 0.5f);
+            (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
+        }
+
+        if (sum <= 0)
+            return default;
+        (x, y) = (x / sum, y / sum);
+        (xx, xy, yy) = (xx / sum - x * x, xy / sum - x * y, yy / sum - y * y);
+        var angle = 0.5f * MathF.Atan2(2 * xy, xx - yy);
+        var (dx, dy) = (MathF.Cos(angle), MathF.Sin(angle));
+        if (Math.Abs(dy) > Steepest || Math.Abs((digit.X - x) * dy - (digit.Y - y) * dx) > OffMiddle * digit.Height)
+            return default;
+        var half = Math.Max(1.6f, Thickness * digit.Height / 2 + 1);
+        var (on, from, to) = (0f, float.MaxValue, float.MinValue);
+        for (var pixel = 0; pixel < beyond.Length; pixel++)
+        {
+            if (beyond[pixel] < Noise)
+                continue;
+            var (u, v) = (pixel % width + 0.5f - x, pixel / width + 0.5f - y);
+            if (Math.Abs(u * dy - v * dx) > half)
+                continue;
+            on += beyond[pixel];
+            (from, to) = (Math.Min(from, u * dx + v * dy), Math.Max(to, u * dx + v * dy));
+        }
+
+        return (on, to - from);
+    }
+}

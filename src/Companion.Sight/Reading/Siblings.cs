@@ -1,0 +1,183 @@
+using System.Numerics.Tensors;
+
+namespace Companion.Sight.Reading;
+
+/// <summary>
+/// Compares the marks of a board with each other: they are set in one face at one size, so each is like others of its digit, but for a
+/// line through it. What was read otherwise is doubted, what was not read is read, and lines are found that the eye of the network
+/// overlooks. It always starts from what each mark was read as alone.
+/// </summary>
+internal sealed class Siblings
+{
+    // Of a mark's ink: two of one digit differ by less than the first part; they are as good as the same below the second.
+    private const float Alike = 0.24f, Same = 0.07f, Close = 0.15f;
+
+    // Two digits of one face differ by more than this, in all but the least legible.
+    private const float Apart = 0.14f;
+
+    // So many are looked at to find out how a digit looks, and so many looks are kept.
+    private const int Candidates = 8, Looks = 4;
+
+    // A look is only compared with what is about as high; a line through a mark makes it higher.
+    private const float Higher = 2f, Lower = 0.72f;
+
+    // What is read by its likeness alone, or doubted: somebody has to look.
+    private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f;
+
+    private readonly List<Sign>[] _looks = [.. Enumerable.Range(0, Engine.Digit.Count).Select(_ => new List<Sign>())];
+
+    private Siblings(List<Sign> marks)
+    {
+        foreach (var group in marks.Where(mark => IsPlain(mark)).GroupBy(mark => mark.Alone.Reading.Digit!.Value.Index))
+            FindLooks(_looks[group.Key], [.. group]);
+        Purify(marks);
+    }
+
+    /// <summary>Compares all marks of a board.</summary>
+    /// <param name="sketches">Its cells, read one by one.</param>
+    public static void Compare(IReadOnlyList<CellSketch> sketches)
+    {
+        var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
+        foreach (var sign in all)
+            (sign.Reading, sign.IsStruck) = sign.Alone;
+        var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
+        var marks = all.FindAll(sign => sign.Height < bigFrom);
+        var siblings = new Siblings(marks);
+        var judged = marks.ConvertAll(siblings.Judge);
+        var hasLines = judged.Exists(judgement => judgement is { IsStruck: true });
+        for (var index = 0; index < marks.Count; index++)
+        {
+            var mark = marks[index];
+            if (judged[index] is { } judgement)
+                (mark.Reading, mark.IsStruck) = judgement;
+            else if (hasLines && !mark.IsStruck && mark.Reading.Digit is not null)
+                mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
+        }
+    }
+
+    private static bool IsPlain(Sign mark) =>
+        mark.Alone is { IsStruck: false, Reading: { Digit: not null, Certainty: >= CellReading.Sure } };
+
+    private static void FindLooks(List<Sign> looks, Sign[] group)
+    {
+        var count = Math.Min(group.Length, Candidates);
+        for (var index = 0; index < count && looks.Count < Looks; index++)
+        {
+            var mark = group[index * group.Length / count];
+            var isNew = true;
+            for (var look = looks.Count - 1; look >= 0 && isNew; look--)
+            {
+                var over = Overlay.Of(mark.Patch, looks[look].Patch);
+                if (over.IsStruck || over.Astray < Same)
+                    isNew = false;
+                else if (Overlay.Of(looks[look].Patch, mark.Patch).IsStruck)
+                    looks.RemoveAt(look);
+            }
+
+            if (isNew)
+                looks.Add(mark);
+        }
+    }
+
+    // A mark that was read wrongly is no look of the digit that it was read as: more of its like were read as another digit.
+    private void Purify(List<Sign> marks)
+    {
+        var wrong = new List<Sign>();
+        for (var digit = 0; digit < _looks.Length; digit++)
+        {
+            for (var other = digit + 1; other < _looks.Length; other++)
+            {
+                foreach (var (one, two) in from one in _looks[digit] from two in _looks[other] where Likeness(one, two) > 0.8f select (one, two))
+                {
+                    if (!IsComparable(one, two) || Overlay.Of(one.Patch, two.Patch).Astray > Apart)
+                        continue;
+                    var (forOne, forTwo) = (Votes(marks, one, digit, two), Votes(marks, two, other, one));
+                    if (forOne <= 3 * forTwo)
+                        wrong.Add(one);
+                    if (forTwo <= 3 * forOne)
+                        wrong.Add(two);
+                }
+            }
+        }
+
+        foreach (var looks in _looks)
+            looks.RemoveAll(wrong.Contains);
+    }
+
+    private static int Votes(List<Sign> marks, Sign look, int digit, Sign other) =>
+        marks.Count(mark => IsPlain(mark) && mark.Alone.Reading.Digit!.Value.Index == digit && Math.Max(Likeness(mark, look), Likeness(mark, other)) > 0.93f);
+
+    private (GlyphReading Reading, bool IsStruck)? Judge(Sign mark)
+    {
+        var (alone, isStruck) = mark.Alone;
+        var own = alone.Digit is { } digit ? Best(mark, digit.Index, Same) : null;
+        var isSure = alone.Digit is not null && alone.Certainty >= CellReading.Sure;
+        if (isSure && own is null)
+            return null;
+        var (best, second) = (own, (Fit?)null);
+        foreach (var other in Others(mark, own))
+        {
+            if (Best(mark, other, Same) is not { } fit || fit.Digit.Index == alone.Digit?.Index)
+                continue;
+            if (best is null || fit.Over.Astray < best.Value.Over.Astray)
+                (best, second) = (fit, best);
+            else if (second is null || fit.Over.Astray < second.Value.Over.Astray)
+                second = fit;
+        }
+
+        if (best is not { } found)
+            return null;
+        var isAlike = found.Over.Astray <= Alike;
+        var isClear = isAlike && (second is null || second.Value.Over.Astray >= Math.Max(Apart, 1.7f * found.Over.Astray));
+        if (!isAlike)
+            return (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
+        var isOwn = found.Digit == alone.Digit;
+        if (!isOwn && !isClear)
+            return (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
+        var certainty = !isOwn ? ByLikeness
+            : isSure && isClear ? alone.Certainty
+            : isSure ? Doubted
+            : isClear && found.Over.Astray <= Close && alone.Certainty >= 0.5f ? Math.Max(alone.Certainty, Confirmed)
+            : alone.Certainty;
+        if (found.Over.MayBeStruck && !found.Over.IsStruck)
+            certainty = Math.Min(certainty, ByLikeness);
+        return (new(found.Digit, certainty), found.Over.MayBeStruck);
+    }
+
+    // Digits that the mark may be: for what was read surely only those that it is more alike.
+    private IEnumerable<int> Others(Sign mark, Fit? own)
+    {
+        var isSure = mark.Alone.Reading.Certainty >= CellReading.Sure && mark.Alone.Reading.Digit is not null;
+        var isFine = isSure && own is { } fit && fit.Over.Astray <= Alike;
+        var likeness = isFine ? Likeness(mark, own!.Value.Look) - 0.02f : -1;
+        for (var digit = 0; digit < _looks.Length; digit++)
+        {
+            if (digit != mark.Alone.Reading.Digit?.Index && _looks[digit].Exists(look => !isFine || Likeness(mark, look) > likeness))
+                yield return digit;
+        }
+    }
+
+    private Fit? Best(Sign mark, int digit, float enough)
+    {
+        Fit? best = null;
+        foreach (var look in _looks[digit])
+        {
+            if (look == mark || !IsComparable(mark, look))
+                continue;
+            var over = Overlay.Of(mark.Patch, look.Patch);
+            if (best is null || over.Astray < best.Value.Over.Astray)
+                best = new(Engine.Digit.Of(digit + 1), look, over);
+            if (over.Astray <= enough && !over.MayBeStruck)
+                break;
+        }
+
+        return best;
+    }
+
+    private static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
+
+    // The cosine between their images.
+    private static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
+
+    private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over);
+}
