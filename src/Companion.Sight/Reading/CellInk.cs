@@ -72,15 +72,39 @@ internal sealed class CellInk
         if (patch is null)
             return false;
         var colour = Cell.Mode(patch);
-        var taken = 0;
-        for (var pixel = 0; pixel < Distance.Length; pixel++)
+        return TakeOut(patch, colour) >= side * side / 4;
+    }
+
+    // Only what hangs together with the patch: a digit may have its colour, and stand apart from it.
+    private int TakeOut(bool[] patch, Rgb colour)
+    {
+        var (taken, open, isSeen) = (0, new Stack<int>(), new bool[patch.Length]);
+        for (var pixel = 0; pixel < patch.Length; pixel++)
         {
-            var nearer = Cell[pixel].DistanceToMix(Ground.At(pixel % Cell.Width, pixel / Cell.Width), colour);
-            taken += Distance[pixel] > Noise && nearer <= Noise ? 1 : 0;
-            Distance[pixel] = Math.Min(Distance[pixel], nearer);
+            if (patch[pixel])
+                open.Push(pixel);
         }
 
-        return taken >= side * side / 4;
+        while (open.TryPop(out var pixel))
+        {
+            if (isSeen[pixel])
+                continue;
+            isSeen[pixel] = true;
+            var (x, y) = (pixel % Cell.Width, pixel / Cell.Width);
+            var nearer = Cell[pixel].DistanceToMix(Ground.At(x, y), colour);
+            var isOf = Distance[pixel] > Noise && nearer <= Noise;
+            Distance[pixel] = Math.Min(Distance[pixel], nearer);
+            if (!isOf)
+                continue;
+            taken++;
+            for (var ny = Math.Max(0, y - 1); ny <= Math.Min(Cell.Height - 1, y + 1); ny++)
+            {
+                for (var nx = Math.Max(0, x - 1); nx <= Math.Min(Cell.Width - 1, x + 1); nx++)
+                    open.Push(ny * Cell.Width + nx);
+            }
+        }
+
+        return taken;
     }
 
     // A digit and a shape beneath it make a wide patch together: only what is wide in its own colour is no digit.

@@ -10,7 +10,8 @@ namespace Companion.Sight.Reading;
 /// <param name="Extra">The ink beyond, with a line through the mark.</param>
 /// <param name="Line">What of the ink beyond lies on one straight line through the middle; 0 where there is no such line.</param>
 /// <param name="Length">How long that line is, as a part of the other mark's height.</param>
-internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length)
+/// <param name="Density">How much ink it has to one pixel of its length, 1 for a full line of one pixel.</param>
+internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length, float Density)
 {
     // How faint or strong, beside the other, one mark of a board may be.
     private const float Weakest = 0.5f, Strongest = 1.6f;
@@ -21,6 +22,9 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     // Below the first part of the ink nothing is a line, from the second on it is one for certain.
     private const float LeastLine = 0.1f, ClearLine = 0.16f, Shortest = 0.6f;
 
+    // The same of its density: an edge that lies a little differently is fainter than a line.
+    private const float LeastDensity = 0.45f, ClearDensity = 0.6f;
+
     // Most of what is beyond is on the line.
     private const float Mostly = 0.55f;
 
@@ -28,10 +32,10 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     private const float Steepest = 0.9f;
 
     /// <summary>Whether a line may go through the mark.</summary>
-    public bool MayBeStruck => Line >= LeastLine && Length >= Shortest && Line >= Mostly * Extra;
+    public bool MayBeStruck => Line >= LeastLine && Density >= LeastDensity && Length >= Shortest && Line >= Mostly * Extra;
 
     /// <summary>Whether a line goes through the mark beyond doubt.</summary>
-    public bool IsStruck => MayBeStruck && Line >= ClearLine;
+    public bool IsStruck => MayBeStruck && Line >= ClearLine && Density >= ClearDensity;
 
     /// <summary>The ink that differs, without the line where there is one.</summary>
     public float Astray => MayBeStruck ? Missing + Extra - Line : Missing + Extra;
@@ -56,7 +60,7 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
             (missing, extra) = value < 0 ? (missing - value, extra) : (missing, extra + value);
         var digit = (X: x - left + other.Width / 2f, Y: y - top + other.Height / 2f, Height: other.Height - 2f * InkPatch.Room);
         var (line, length) = LineIn(beyond, width, digit);
-        return new(missing / all, extra / all, line / all, length / digit.Height);
+        return new(missing / all, extra / all, line / all, length / digit.Height, line / strength / Math.Max(1, length));
     }
 
     // Where the products of both are greatest.
