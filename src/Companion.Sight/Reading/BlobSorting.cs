@@ -28,7 +28,8 @@ internal static class BlobSorting
     // Frames of a selection, broken lines around several cells and rests of the grid's lines stay within this margin.
     private const float Margin = 0.13f;
     private const float Dash = 0.12f;
-    private const float Thin = 0.06f;
+    private const float Thin = 0.08f;
+    private const int InLine = 2;
     private const float Frame = 0.7f;
     private const float Ring = 0.55f;
 
@@ -62,8 +63,8 @@ internal static class BlobSorting
         if (Math.Min(blob.Width, blob.Height) > thin || !IsInMargin(blob, ink))
             return false;
         return blob.Width < blob.Height
-            ? all.Any(other => other != blob && other.Width <= thin && Math.Abs(other.Left - blob.Left) <= 1 && IsInMargin(other, ink))
-            : all.Any(other => other != blob && other.Height <= thin && Math.Abs(other.Top - blob.Top) <= 1 && IsInMargin(other, ink));
+            ? all.Any(other => other != blob && other.Width <= thin && Math.Abs(other.Left - blob.Left) <= InLine && IsInMargin(other, ink))
+            : all.Any(other => other != blob && other.Height <= thin && Math.Abs(other.Top - blob.Top) <= InLine && IsInMargin(other, ink));
     }
 
     private static bool IsInMargin(Blob blob, CellInk ink)

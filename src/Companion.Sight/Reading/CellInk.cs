@@ -78,7 +78,10 @@ internal sealed class CellInk
     // Only what hangs together with the patch: a digit may have its colour, and stand apart from it.
     private int TakeOut(bool[] patch, Rgb colour)
     {
+        const float Even = 4;
         var (taken, open, isSeen) = (0, new Stack<int>(), new bool[patch.Length]);
+        var before = (float[])Distance.Clone();
+        bool IsAlike(int pixel) => Cell[pixel].Distance(colour) <= LeastContrast;
         for (var pixel = 0; pixel < patch.Length; pixel++)
         {
             if (patch[pixel])
@@ -100,7 +103,12 @@ internal sealed class CellInk
             for (var ny = Math.Max(0, y - 1); ny <= Math.Min(Cell.Height - 1, y + 1); ny++)
             {
                 for (var nx = Math.Max(0, x - 1); nx <= Math.Min(Cell.Width - 1, x + 1); nx++)
-                    open.Push(ny * Cell.Width + nx);
+                {
+                    // Along its soft edge it only fades: where the colour comes back, something else begins.
+                    var next = ny * Cell.Width + nx;
+                    if (!isSeen[next] && (before[next] <= before[pixel] + Even || (IsAlike(next) && IsAlike(pixel))))
+                        open.Push(next);
+                }
             }
         }
 

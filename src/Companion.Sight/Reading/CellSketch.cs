@@ -38,13 +38,13 @@ internal sealed class CellSketch
     {
         switch (BlobSorting.Of(blob, Ink))
         {
-            case BlobKind.Glyph:
+            case BlobKind.Glyph when split > 0 || !IsOnShape(blob):
                 Signs.Add(new(blob, Ink));
                 break;
             case BlobKind.Edging when split == _splits.Length || IsOneInk(blob, split):
                 Signs.Add(new(blob, Ink));
                 break;
-            case BlobKind.Edging or BlobKind.Obstacle when split < _splits.Length:
+            case not BlobKind.Ignorable when split < _splits.Length:
                 var found = Signs.Count;
                 foreach (var part in Blobs.Within(Ink, blob, _splits[split] * blob.Peak))
                     Take(part, split + 1);
@@ -62,6 +62,17 @@ internal sealed class CellSketch
         const float Most = 0.8f;
         var parts = Blobs.Within(Ink, blob, _splits[split] * blob.Peak);
         return parts.Exists(part => part.Height >= Most * blob.Height && part.Width >= Most * blob.Width);
+    }
+
+    // What is large and loses much of its size at a higher threshold: a mark, and a faint shape that it touches.
+    private bool IsOnShape(Blob blob)
+    {
+        const float Large = 0.42f, Least = 0.7f;
+        if (Math.Max(blob.Height / Ink.Box.CellHeight, blob.Width / Ink.Box.CellWidth) < Large)
+            return false;
+        var parts = Blobs.Within(Ink, blob, _splits[0] * blob.Peak);
+        var whole = Blob.Union(parts);
+        return whole.Height < Least * blob.Height || whole.Width < Least * blob.Width;
     }
 
     private void Leave(Blob blob)
