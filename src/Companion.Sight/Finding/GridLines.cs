@@ -20,6 +20,24 @@ internal sealed record GridLines(ImmutableArray<float> At, ImmutableArray<float>
     /// <summary>The support of that inner line which was seen worst.</summary>
     public float LeastSupport => Support[1..^1].Min();
 
+    /// <summary>
+    /// By how many lines the grid lies further on than it was taken for: -1, 0 or 1. Lines between blocks are mostly bolder than the
+    /// others; a grid without a border may be taken for one that begins a line too early or too late.
+    /// </summary>
+    public int Shift
+    {
+        get
+        {
+            foreach (var shift in (ReadOnlySpan<int>)[-1, 1])
+            {
+                if (IsBold(3 + shift) && IsBold(6 + shift) && !IsBold(3) && !IsBold(6))
+                    return shift;
+            }
+
+            return 0;
+        }
+    }
+
     /// <summary>Where two of these lines cross, when they run in both directions.</summary>
     /// <param name="column">The upright line, from 0.</param>
     /// <param name="row">The level line, from 0.</param>
@@ -32,6 +50,14 @@ internal sealed record GridLines(ImmutableArray<float> At, ImmutableArray<float>
         [.. Enumerable.Range(0, Count).Select(line => from + line * (to - from) / (Count - 1))],
         [.. new float[Count]],
         [.. new float[Count]]);
+
+    // Clearly thicker than the middle one of all inner lines.
+    private bool IsBold(int line)
+    {
+        const float Thicker = 0.75f;
+        float[] inner = [.. Half[1..^1].Order()];
+        return Half[line] >= inner[inner.Length / 2] + Thicker;
+    }
 
     private static float Mean(ReadOnlySpan<float> values)
     {

@@ -17,7 +17,7 @@ internal static class Outlines
             .Where(web => Math.Min(web.Width, web.Height) >= least && Math.Max(web.Width, web.Height) <= MostStretch * Math.Min(web.Width, web.Height))
             .OrderByDescending(web => web.Width * web.Height)
             .Take(Most)
-            .Select(web => web.Place(mask.Scale));
+            .SelectMany(web => web.Places(mask.Scale));
     }
 
     private static List<Web> Webs(InkMask mask)
@@ -59,6 +59,7 @@ internal static class Outlines
     private sealed class Web
     {
         private (int X, int Y) _topLeft = (int.MaxValue / 4, int.MaxValue / 4), _bottomRight = (-1, -1), _topRight = (-1, int.MaxValue / 4), _bottomLeft = (int.MaxValue / 4, -1);
+        private readonly List<(int X, int Y)> _points = [];
         private int _left = int.MaxValue, _top = int.MaxValue, _right, _bottom;
 
         public int Width => _right - _left;
@@ -67,6 +68,7 @@ internal static class Outlines
 
         public void Add(int x, int y)
         {
+            _points.Add((x, y));
             (_left, _top, _right, _bottom) = (Math.Min(_left, x), Math.Min(_top, y), Math.Max(_right, x + 1), Math.Max(_bottom, y + 1));
             if (x + y < _topLeft.X + _topLeft.Y)
                 _topLeft = (x, y);
@@ -78,7 +80,17 @@ internal static class Outlines
                 _bottomLeft = (x, y);
         }
 
-        public GridPlace Place(float scale) => new(
+        /// <summary>By its outermost points; and by its four sides, which the ends of the lines of a grid without a border make out.</summary>
+        public IEnumerable<GridPlace> Places(float scale)
+        {
+            yield return ByCorners(scale);
+            if (WebSides.Of(_points) is { } place)
+                yield return new GridPlace(Scaled(place.TopLeft, scale), Scaled(place.TopRight, scale), Scaled(place.BottomRight, scale), Scaled(place.BottomLeft, scale));
+        }
+
+        private static PixelPoint Scaled(PixelPoint point, float scale) => new(point.X * scale, point.Y * scale);
+
+        private GridPlace ByCorners(float scale) => new(
             new(_topLeft.X * scale, _topLeft.Y * scale),
             new((_topRight.X + 1) * scale, _topRight.Y * scale),
             new((_bottomRight.X + 1) * scale, (_bottomRight.Y + 1) * scale),

@@ -41,7 +41,8 @@ internal static class PhotoFinder
             var way = Homography.Fit([.. Crossings.Of(square.Frame, fit).Select(crossing => (even.Crossing(crossing.Column, crossing.Row), crossing.At))]);
             if (way is null)
                 return null;
-            PixelPoint Corner(int column, int row) => square.ToPhoto[way[even.Crossing(column, row)]];
+            var (right, down) = fit.IsGrid ? (fit.Columns.Shift * even.Pitch, fit.Rows.Shift * even.Pitch) : (0, 0);
+            PixelPoint Corner(int column, int row) => square.ToPhoto[way[new(even.At[column] + right, even.At[row] + down)]];
             var next = new GridPlace(Corner(0, 0), Corner(9, 0), Corner(9, 9), Corner(0, 9));
             if (fit.IsGrid && Moved(place, next) <= Settled)
                 return next;
