@@ -96,6 +96,8 @@ export interface StepLine {
 /** Another deduction of a featured rule, and the steps before which it is open. */
 export interface OtherLine {
   cells: string[];
+  places: Candidate[];
+  removes: Candidate[];
   fromStep: number;
   toStep: number;
 }
@@ -115,6 +117,18 @@ export interface PointLine {
   /** One in how many puzzles it is true; null for what can be said of every way. */
   oneIn: number | null;
   text: string;
+  facts: PointFacts;
+}
+
+/** What a remark rests on; empty or null is what its kind has not. */
+export interface PointFacts {
+  kind: string;
+  cells: string[];
+  digits: number[];
+  houses: string[];
+  rule: string | null;
+  count: number | null;
+  outOf: number | null;
 }
 
 export interface RunSheet {

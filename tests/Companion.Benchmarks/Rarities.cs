@@ -8,7 +8,7 @@ namespace Companion.Benchmarks;
 /// <summary>
 /// How often each talking point is true of the planned route of a puzzle, for <c>configs/rarity.json</c>: over minimal puzzles of a
 /// collection that was drawn with a controlled bias (D. Berthier, DOI 10.5281/zenodo.17491457), since any other kind of generator
-/// makes easy puzzles too often. Puzzles that the ladder without last resorts does not solve are left out.
+/// makes easy puzzles too often. With the whole ladder, last resorts too; puzzles that it does not solve are left out.
 /// </summary>
 internal static class Rarities
 {
@@ -30,7 +30,7 @@ internal static class Rarities
     {
         if (Puzzle.Read(BoardText.Read(line.Split('\t')[0])).Value is not { } puzzle)
             return null; // The heading.
-        var plan = RunPlan.From(puzzle.Board, Puzzles.Ladder.WithoutLastResorts(), []);
+        var plan = RunPlan.From(puzzle.Board, Puzzles.Ladder, []);
         return plan.IsComplete ? [.. TalkingPoints.Of(plan).SelectMany(AtLeast).Distinct()] : null;
     }
 

@@ -40,8 +40,8 @@ test('each featured rule has a line that says when it comes and what could lose 
   take();
 
   expect(words()).toEqual([
-    'xy-wing 3 easier steps away',
-    'x-wing not on the way · r4c7 could lose 5',
+    'xy-wing at most 3 easier steps away',
+    'x-wing not found ahead · r4c7 could lose 5',
     'swordfish shown',
   ]);
 });
@@ -105,9 +105,9 @@ test('a forecast of an older board says that it is being looked at again, and on
 test.each([
   [line('a', 'open', { steps: 0 }), 'open now'],
   [line('a', 'near', { steps: 1 }), '1 easier step away'],
-  [line('a', 'near', { steps: 2 }), '2 easier steps away'],
+  [line('a', 'near', { steps: 2 }), 'at most 2 easier steps away'],
   [line('a', 'late'), 'later, behind harder steps'],
-  [line('a', 'never', { isPassed: true }), 'passed, not on the way'],
+  [line('a', 'never', { isPassed: true }), 'passed: not found ahead'],
   [line('a', 'off'), 'cut from the ladder'],
 ])('what %o says is %s', (said, expected) => {
   expect(comingWords(said)).toBe(expected);

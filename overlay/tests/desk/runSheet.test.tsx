@@ -1,7 +1,7 @@
 import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { clock } from '../../src/desk/plan/clock.ts';
-import type { RunSheet, StepLine } from '../../src/wirePlan.ts';
+import type { PointFacts, RunSheet, StepLine } from '../../src/wirePlan.ts';
 import { ShownDesk } from './shownDesk.tsx';
 
 let shown: ShownDesk;
@@ -41,14 +41,18 @@ const sheet: RunSheet = {
       rule: 'xy-wing',
       name: 'XY-wing',
       step: 4,
-      others: [{ cells: ['r1c1', 'r2c2'], fromStep: 2, toStep: 3 }],
+      others: [{ cells: ['r1c1', 'r2c2'], places: [], removes: [{ cell: 'r4c5', digit: 4 }], fromStep: 2, toStep: 3 }],
     },
   ],
   talkingPoints: [
-    { step: 4, oneIn: 5, text: 'One puzzle in 5 needs XY-wing.' },
-    { step: null, oneIn: null, text: 'Block 6 is busy.' },
+    { step: 4, oneIn: 5, text: 'One puzzle in 5 needs XY-wing.', facts: facts({ kind: 'needs', rule: 'xy-wing' }) },
+    { step: null, oneIn: null, text: 'Block 6 is busy.', facts: facts({ kind: 'busiest-block', houses: ['block 6'] }) },
   ],
 };
+
+function facts(said: Partial<PointFacts>): PointFacts {
+  return { kind: '', cells: [], digits: [], houses: [], rule: null, count: null, outOf: null, ...said };
+}
 
 beforeEach(() => {
   shown = new ShownDesk();
@@ -82,7 +86,7 @@ test('the way is told by passages with their clock, and what is marked is marked
     '1:20Singles in row 2step 3, 0:40',
     '2:00featuredFeatured: XY-wingstep 4, 0:05',
   ]);
-  expect(lines('.turns li')).toEqual(['featured XY-wing: step 4; also open: r1c1 r2c2 before steps 2 to 3.']);
+  expect(lines('.turns li')).toEqual(['featured XY-wing: step 4; also open: r1c1 r2c2, which takes out 4, before steps 2 to 3.']);
   expect(lines('.passages .point')).toEqual(['One puzzle in 5 needs XY-wing.']);
   expect(lines('[aria-current="step"] .short')).toEqual(['step 1']);
 });
@@ -111,10 +115,10 @@ test('what is not planned yet, cannot be planned, or is planned anew is said so'
   expect(lines('.way')[0]).toContain('It is being planned anew.');
 });
 
-test('a featured rule that is not on the way any more was shown', () => {
+test('a featured rule that is not on the way any more was shown, and is named', () => {
   take({ sheet: { ...sheet, featured: [] } });
 
-  expect(lines('.turns li')).toEqual(['A featured rule was shown already.']);
+  expect(lines('.turns li')).toEqual(['xy-wing: shown already.']);
 });
 
 test('steps done are listed at the head, folded, with their time, how they follow and their notes', () => {

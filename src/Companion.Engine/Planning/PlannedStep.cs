@@ -16,6 +16,8 @@ public sealed record PlannedStep(Board Board, Rung Rung, Deduction Deduction, bo
     /// </summary>
     public required int Ways { get; init; }
 
-    /// <summary>Whether it is a gate: there is no other way on without a harder rule.</summary>
-    public bool IsGate => Ways == 1;
+    /// <summary>
+    /// Whether it is a gate: there is no other way on without a harder rule, and more than full houses is left to do.
+    /// </summary>
+    public bool IsGate => Gate.Is(Board, Ways);
 }

@@ -16,7 +16,7 @@ namespace Companion.Engine.Planning;
 /// </param>
 /// <param name="Hardest">The hardest rung that is needed; null where none is, or where the ladder does not lead to the solution.</param>
 /// <param name="Rounds">How many rounds there are: the length of the longest line of steps each of which waits for the one before.</param>
-/// <param name="Gates">How many rounds have only one way on.</param>
+/// <param name="Gates">How many rounds have only one way on, without those from which full houses alone lead to the end.</param>
 public sealed record PuzzleGrade(Steepness Steepness, int? Work, Rung? Hardest, int Rounds, int Gates)
 {
     /// <summary>The grade of a route.</summary>
@@ -25,7 +25,7 @@ public sealed record PuzzleGrade(Steepness Steepness, int? Work, Rung? Hardest, 
     {
         ArgumentNullException.ThrowIfNull(route);
         var ways = route.Rounds.Select(round => round.Ways).ToList();
-        var gates = ways.Count(count => count == 1);
+        var gates = route.Rounds.Count(round => Gate.Is(round.Board, round.Ways));
         if (!route.IsComplete)
             return new(Steepness.Unclimbed, null, null, ways.Count, gates);
         var work = (int)Math.Round(route.Rounds.Zip(ways, (round, count) =>

@@ -14,12 +14,12 @@ public static class PuzzleMaker
 
     /// <summary>
     /// Makes puzzles one after the other. Which come, and in which order, follows from the order and the seed alone and not from how
-    /// many cores there are.
+    /// many cores there are. The seed itself is tried first, so that the seed of a puzzle that was made makes it again.
     /// </summary>
     /// <param name="order">What is wanted.</param>
     /// <param name="seed">Any number.</param>
     /// <param name="cores">How many cores to use, 1 or more.</param>
-    /// <param name="progress">Told how many puzzles were tried so far; null where nobody wants to know.</param>
+    /// <param name="progress">Told how many puzzles were tried so far, from several threads; null where nobody wants to know.</param>
     /// <param name="most">How many puzzles to try at most; without end by default.</param>
     /// <param name="cancel">Stops it.</param>
     /// <returns>Puzzles, without end unless <paramref name="most"/> is given: take as many as are wanted.</returns>
@@ -34,21 +34,26 @@ public static class PuzzleMaker
 
         IEnumerable<MadePuzzle> Tries()
         {
-            var dice = new Dice(seed);
-            var tried = 0L;
-            while (tried < most)
+            var (next, dice) = (seed, new Dice(seed));
+            var (begun, tried) = (0L, 0L);
+            while (begun < most)
             {
-                var seeds = Enumerable.Range(0, (int)Math.Min(TriesEach * cores, most - tried)).Select(_ => dice.Next()).ToArray();
+                var seeds = new ulong[Math.Min(TriesEach * cores, most - begun)];
+                for (var index = 0; index < seeds.Length; index++)
+                    (seeds[index], next) = (next, dice.Next());
+                begun += seeds.Length;
                 var made = new MadePuzzle?[seeds.Length];
                 Parallel.For(
                     0,
                     seeds.Length,
                     new ParallelOptions { MaxDegreeOfParallelism = cores, CancellationToken = cancel },
-                    index => made[index] = order.Try(seeds[index], cancel));
+                    index =>
+                    {
+                        made[index] = order.Try(seeds[index], cancel);
+                        progress?.Report(Interlocked.Increment(ref tried));
+                    });
                 foreach (var puzzle in made.OfType<MadePuzzle>())
                     yield return puzzle;
-                tried += seeds.Length;
-                progress?.Report(tried);
             }
         }
     }

@@ -54,7 +54,7 @@ internal sealed record GradedResult : CheckResult
 
     private static string Words(PuzzleGrade grade, Wording wording)
     {
-        var way = $"{grade.Rounds} {(grade.Rounds == 1 ? "round" : "rounds")}, {grade.Gates} with one way on";
+        var way = $"{grade.Rounds} {(grade.Rounds == 1 ? "round" : "rounds")}, {grade.Gates} of them gates";
         return grade.Work is { } work
             ? $"; {GradeFigures.WordOf(grade)}: work {work}, {(grade.Hardest is { } hardest ? $"up to {wording.NameOf(hardest.Rule.Id)}, " : "")}{way}"
             : $"; {GradeFigures.WordOf(grade)}: the ladder does not solve it, {way}";

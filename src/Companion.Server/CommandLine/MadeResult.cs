@@ -8,7 +8,7 @@ namespace Companion.Server.CommandLine;
 /// <param name="Puzzle">The givens, 81 characters.</param>
 /// <param name="Solution">The solution.</param>
 /// <param name="Clues">How many givens.</param>
-/// <param name="Seed">The seed of this puzzle alone.</param>
+/// <param name="Seed">The seed with which this puzzle comes first, as long as the other options are the same.</param>
 /// <param name="Hardest">The hardest rule needed.</param>
 /// <param name="Grade">How hard it is.</param>
 internal sealed record MadeResult(
@@ -27,5 +27,5 @@ internal sealed record MadeResult(
     /// <summary>The result as a line for people, which the other commands read as well.</summary>
     /// <param name="wording">The words.</param>
     public string Line(Wording wording) =>
-        $"{Puzzle}\t{Clues} givens\t{Grade.Word}, work {Grade.Work}\t{(Hardest is { } rule ? wording.NameOf(rule) : "nothing")}";
+        $"{Puzzle}\t{Clues} givens\t{Grade.Word}, work {Grade.Work}\t{(Hardest is { } rule ? wording.NameOf(rule) : "nothing")}\tseed {Seed}";
 }

@@ -26,19 +26,18 @@ internal static class MakeCommand
             name => Symmetries.FirstOrDefault(known => known == name),
             $"one of {string.Join(", ", Symmetries)}");
         var clues = PlainOption.Number("--clues", "Leave this many givens, where no more have to stay; as few as can be by default.", 17, 80);
-        var seed = new Option<ulong?>("--seed")
-        {
-            Description = "Any whole number from 0 on: the same makes the same puzzles again. One at random by default.",
-        };
+        var seed = SeedOption.Make(
+            "The same makes the same puzzles again, the first of them from this number itself; each puzzle's own number makes it again alone. "
+            + "One at random by default.");
         var count = PlainOption.Number("--count", "How many; 1 by default.", 1, 1_000_000);
         var json = new Option<bool>("--json")
         {
-            Description = "One JSON object a puzzle: puzzle, solution, clues, seed (of this one alone), hardest and grade (word, work, rounds, gates).",
+            Description = "One JSON object a puzzle: puzzle, solution, clues, seed (with it and the same options make gives this puzzle first), hardest and grade (word, work, rounds, gates).",
         };
         var options = new LadderOptions();
         var command = new Command(
             "make",
-            "Makes puzzles with one solution, a line each: the grid, and after tabs its givens, its grade and the hardest rule it needs. No "
+            "Makes puzzles with one solution, a line each: the grid, and after tabs its givens, its grade, the hardest rule it needs and its seed. No "
             + "rule of the last resort is needed unless --stop-at names one. Ctrl+C stops it.")
         {
             featured, symmetry, clues, seed, count, json,
@@ -71,7 +70,7 @@ internal static class MakeCommand
     {
         var (made, tried) = (0, new Tally());
         using var work = LongWork.Begin(
-            streams, "Making puzzles", () => string.Create(CultureInfo.InvariantCulture, $"{tried.Value:N0} tried, {made} as wanted"));
+            streams, "Making puzzles", () => Progress(tried.Value, made));
         try
         {
             foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, tried, cancel: cancel).Take(count))
@@ -85,9 +84,14 @@ internal static class MakeCommand
         catch (OperationCanceledException)
         {
             streams.Error.WriteLine($"Stopped; {made} of {count} were made.");
-            return ExitCode.BadPuzzle;
+            return ExitCode.Usage;
         }
     }
+
+    // Before the first turn is over nothing is counted yet.
+    private static string Progress(long tried, int made) => tried == 0
+        ? "looking"
+        : string.Create(CultureInfo.InvariantCulture, $"{tried:N0} tried, {made} as wanted");
 
     private static string NameOf(GridSymmetry symmetry) => JsonNamingPolicy.KebabCaseLower.ConvertName(symmetry.ToString());
 

@@ -26,6 +26,17 @@ internal sealed class PaperOptions
         command.Add(_author);
     }
 
+    /// <summary>Refuses what is only for paper where nothing is printed.</summary>
+    /// <param name="isPrinted">Whether anything is.</param>
+    /// <param name="asked">What was typed.</param>
+    /// <param name="instead">The options that print, as in "--pdf or --html".</param>
+    /// <exception cref="PlainException">A size, a title or an author is given, and nothing is printed.</exception>
+    public void RefuseUnless(bool isPrinted, ParseResult asked, string instead)
+    {
+        if (!isPrinted && (asked.GetValue(_size) is not null || asked.GetValue(_title) is not null || asked.GetValue(_author) is not null))
+            throw new PlainException($"--paper, --title and --author are for what is printed: add {instead}.");
+    }
+
     /// <summary>A document on the paper that was asked for.</summary>
     /// <param name="asked">What was typed.</param>
     /// <param name="title">Its title unless one was given.</param>

@@ -8,7 +8,8 @@ internal sealed class PositionOptions
 {
     private readonly Argument<string> _grid = new("grid")
     {
-        Description = "The position: 81 characters row by row, or nine lines of nine.",
+        Description = PuzzleFile.OneLayout,
+        HelpName = "grid|file|-",
     };
 
     private readonly Option<string> _without = new("--without")
@@ -26,12 +27,12 @@ internal sealed class PositionOptions
 
     /// <summary>The position, not validated.</summary>
     /// <param name="asked">What was typed.</param>
-    /// <exception cref="PlainException">What is gone is no list of candidates.</exception>
+    /// <exception cref="PlainException">The file cannot be read or has not one grid, or what is gone is no list of candidates.</exception>
     public GridDraft Read(ParseResult asked)
     {
         try
         {
-            return BoardText.Read(asked.GetRequiredValue(_grid)) with { Removed = CandidateSet.Parse(asked.GetValue(_without) ?? "") };
+            return BoardText.Read(PuzzleFile.One(asked.GetRequiredValue(_grid))) with { Removed = CandidateSet.Parse(asked.GetValue(_without) ?? "") };
         }
         catch (FormatException fault)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using Companion.Drawing.Paper;
@@ -24,10 +25,14 @@ internal static class RouteCommand
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object: grid, isComplete, seconds, passages (title, first, last, at, seconds), steps (number, at, seconds, "
-                + "rule, name, places, removes, isGate, isFeatured, short, text), featured (rule, name, step, others) and talkingPoints (step, oneIn, text; the rarest first).",
+                + "rule, name, places, removes, isGate, isFeatured, short, text), featured (rule, name, step, others: cells, places, removes, "
+                + "fromStep, toStep), talkingPoints (step, oneIn, text, facts; the rarest first) and with --notes notes, one for each step. A gate is a "
+                + "step beside which nothing as easy is open, and with more than full houses left to do. The facts of a talking point are kind, "
+                + "cells (of a wing the pivot first), digits, houses, rule, count and outOf: so many cells or steps, out of so many steps; of "
+                + "needs, so many puzzles of those counted; of one-in-the-way, the step from which on the candidate alone was in the way.",
         };
         var html = new Option<bool>("--html") { Description = "A page of HTML to print, with a picture of each featured step." };
-        var notes = new Option<bool>("--notes") { Description = "On paper also the notes that the data folder keeps with the puzzle." };
+        var notes = new Option<bool>("--notes") { Description = "Also the notes that the data folder keeps with the puzzle." };
         var paper = new PaperOptions();
         var options = new LadderOptions();
         var command = new Command(
@@ -43,6 +48,11 @@ internal static class RouteCommand
         options.AddTo(command);
         command.SetAction((asked, cancel) =>
         {
+            if (asked.GetValue(json) && asked.GetValue(html))
+                throw new PlainException("--json and --html both write what the command gives out: ask for one of them, with --pdf if you like.");
+            if (asked.GetValue(early) && asked.GetValue(featured)!.Length == 0)
+                throw new PlainException("--early is about featured rules: name one with --feature.");
+            paper.RefuseUnless(asked.GetValue(html) || asked.GetValue(paper.Pdf) is not null, asked, "--pdf or --html");
             var whole = options.Whole(asked);
             var wording = ShippedFiles.Wording(whole);
             var ladder = options.Cut(asked, whole);
@@ -54,37 +64,45 @@ internal static class RouteCommand
             return Task.FromResult(Run(
                 position.Read(asked),
                 board => RunPlan.From(board, ladder, features, cancel: cancel),
-                (plan, output) =>
+                (plan, streams) =>
                 {
                     var sheet = RunSheet.Of(plan, wording, rate, ShippedFiles.Rarity());
+                    var noted = NotesOfRoute.For(plan, folder);
+                    file?.Write(PaperPdf.Write(OnPaper(sheet, plan, noted)), cancel);
                     if (asked.GetValue(json))
-                        output.WriteLine(JsonSerializer.Serialize(sheet, WireJson.Options));
-                    else if (file is not null)
-                        file.Write(PaperPdf.Write(OnPaper(sheet, plan)), cancel);
+                        streams.Output.WriteLine(Json(sheet, folder is null ? null : noted));
                     else if (asked.GetValue(html))
-                        output.WriteLine(PaperHtml.Write(OnPaper(sheet, plan)));
-                    else
-                        RunSheetText.Write(sheet, output);
+                        streams.Output.WriteLine(PaperHtml.Write(OnPaper(sheet, plan, noted)));
+                    else if (file is null)
+                        RunSheetText.Write(sheet, noted, streams.Output);
                     if (file is not null)
-                        file.Report(output);
+                        file.Report(asked.GetValue(json) || asked.GetValue(html) ? streams.Error : streams.Output);
                 },
                 asked.InvocationConfiguration));
 
-            PaperDocument OnPaper(RunSheet sheet, RunPlan plan) => paper.Document(
-                asked, RunSheetPaper.TitleOf(sheet), RunSheetPaper.Of(sheet, plan, NotesOfRoute.For(plan, folder), wording));
+            PaperDocument OnPaper(RunSheet sheet, RunPlan plan, ImmutableArray<string> noted) => paper.Document(
+                asked, RunSheetPaper.TitleOf(sheet), RunSheetPaper.Of(sheet, plan, noted, wording));
         });
         return command;
     }
 
+    private static string Json(RunSheet sheet, ImmutableArray<string>? notes)
+    {
+        var json = JsonSerializer.SerializeToNode(sheet, WireJson.Options)!.AsObject();
+        if (notes is { } noted)
+            json["notes"] = JsonSerializer.SerializeToNode(noted, WireJson.Options);
+        return json.ToJsonString(WireJson.Options);
+    }
+
     private static int Run(
-        GridDraft draft, Func<Board, RunPlan> makePlan, Action<RunPlan, TextWriter> write, InvocationConfiguration streams)
+        GridDraft draft, Func<Board, RunPlan> makePlan, Action<RunPlan, InvocationConfiguration> write, InvocationConfiguration streams)
     {
         var reading = Puzzle.Read(draft);
         if (!reading.IsGood)
             return PositionOptions.Refuse(reading.Faults, streams.Error);
         using var work = LongWork.Begin(streams, "Planning the route");
         var plan = makePlan(reading.Value.Board);
-        write(plan, streams.Output);
+        write(plan, streams);
         return plan.IsComplete ? ExitCode.Fine : ExitCode.BadPuzzle;
     }
 }

@@ -16,7 +16,8 @@ internal sealed class SceneOptions
 {
     private readonly Argument<string?> _grid = new("grid")
     {
-        Description = "The position: 81 characters row by row, or nine lines of nine. Without it the session's stage is drawn.",
+        Description = $"{PuzzleFile.OneLayout} Without it the session's stage is drawn.",
+        HelpName = "grid|file|-",
         Arity = ArgumentArity.ZeroOrOne,
     };
 
@@ -80,7 +81,7 @@ internal sealed class SceneOptions
         {
             return isOfShow
                 ? throw new PlainException("A grid has no moments: leave out --show, --at and --step, or the grid.")
-                : StillScene.OfGrid(text, Ladder.Cut(asked, ladder));
+                : StillScene.OfGrid(PuzzleFile.One(text), Ladder.Cut(asked, ladder));
         }
 
         return isOfShow

@@ -26,7 +26,7 @@ internal static class SheetCommand
                 + $"it puzzles are made. Of a file of puzzles: {PuzzleFile.Layout}",
             HelpName = "show|file",
         };
-        var seed = new Option<ulong?>("--seed") { Description = "For positions of puzzles of our own: another number gives others; 1 by default." };
+        var seed = SeedOption.Make("For positions of puzzles of our own: another number gives others; 1 by default.");
         var without = new Option<bool>("--without-marks")
         {
             Description = "Write no candidates; only positions are taken on which nothing has to be known beyond the digits.",
@@ -51,6 +51,7 @@ internal static class SheetCommand
         options.AddTo(command);
         command.SetAction((asked, cancel) =>
         {
+            paper.RefuseUnless(asked.GetValue(html) is not null || asked.GetValue(paper.Pdf) is not null, asked, "--pdf or --html");
             var whole = options.Whole(asked);
             var ladder = options.Cut(asked, whole);
             var wanted = FeatureOption.Read([asked.GetRequiredValue(rule)], ladder)[0];
@@ -81,7 +82,7 @@ internal static class SheetCommand
                 if (file is null)
                     return;
                 file.Write(content(), cancel);
-                file.Report(streams.Output);
+                file.Report(asked.GetValue(json) ? streams.Error : streams.Output);
             }
         });
         return command;

@@ -15,7 +15,7 @@ internal static class VetCommand
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var file = new Argument<string>("file") { Description = PuzzleFile.Layout + " One grid of nine lines is taken too." };
+        var file = new Argument<string>("file") { Description = PuzzleFile.Layout, HelpName = "file|grid|-" };
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object a puzzle: puzzle, solutions (0, 1, or 2 for more than one), clues, redundant (givens that follow "
@@ -50,7 +50,9 @@ internal static class VetCommand
     {
         using var reader = PuzzleFile.Open(file);
         var puzzles = PuzzleFile.Grids(reader);
-        var areAllGood = puzzles.Count > 0;
+        if (puzzles.Count == 0)
+            throw PuzzleFile.Empty(file);
+        var areAllGood = true;
         foreach (var (line, vetting) in puzzles.AsParallel().AsOrdered().Select(puzzle => (puzzle.Line, vet(BoardText.Read(puzzle.Text)))))
         {
             areAllGood &= vetting.Solutions == 1;

@@ -46,14 +46,16 @@ public sealed record RunSheet(
             steps.ToImmutable(),
             [.. plan.Turns.Select(turn => FeaturedLine.Of(turn, wording))],
             [.. rarity.Rank(Engine.Planning.Talking.TalkingPoints.Of(plan)).Select(point =>
-                new PointLine(point.Step + 1, rarity.OneIn(point), PointText.Of(point, plan, wording, rarity)))]);
+                new PointLine(
+                    point.Step + 1, rarity.OneIn(point), PointText.Of(point, plan, wording, rarity), PointFacts.Of(point, plan, rarity)))]);
     }
 
     /// <summary>A talking point.</summary>
     /// <param name="Step">The number of the step that it is about; null where it is about the whole route.</param>
     /// <param name="OneIn">One in how many puzzles such a remark is true; null for what can be said of every route.</param>
     /// <param name="Text">The remark.</param>
-    public sealed record PointLine(int? Step, double? OneIn, string Text);
+    /// <param name="Facts">What it rests on.</param>
+    public sealed record PointLine(int? Step, double? OneIn, string Text, PointFacts Facts);
 
     /// <summary>A passage.</summary>
     /// <param name="Title">What it is about.</param>
@@ -80,7 +82,7 @@ public sealed record RunSheet(
     /// <param name="Name">What the rule is called.</param>
     /// <param name="Places">The digits that follow.</param>
     /// <param name="Removes">The candidates that go.</param>
-    /// <param name="IsGate">Whether there is no other way on without a harder rule.</param>
+    /// <param name="IsGate">Whether there is no other way on without a harder rule, and more than full houses is left.</param>
     /// <param name="IsFeatured">Whether it is the turn of a featured rule.</param>
     /// <param name="Short">The step as a caption.</param>
     /// <param name="Text">The step as it may be said.</param>
@@ -128,12 +130,15 @@ public sealed record RunSheet(
             turn.Feature.Rule,
             wording.NameOf(turn.Feature.Rule),
             turn.Step + 1,
-            [.. turn.Others.Select(other => new OtherLine([.. other.Deduction.PatternCells], other.First + 1, other.Last + 1))]);
+            [.. turn.Others.Select(other => new OtherLine(
+                [.. other.Deduction.PatternCells], other.Deduction.Places, other.Deduction.Removes, other.First + 1, other.Last + 1))]);
     }
 
     /// <summary>Another deduction of a featured rule that is open on the way.</summary>
     /// <param name="Cells">Its pattern.</param>
+    /// <param name="Places">The digits that follow, as it is open first.</param>
+    /// <param name="Removes">The candidates that go then.</param>
     /// <param name="FromStep">The number of the first step before which it is open.</param>
     /// <param name="ToStep">The number of the last such step.</param>
-    public sealed record OtherLine(ImmutableArray<Cell> Cells, int FromStep, int ToStep);
+    public sealed record OtherLine(ImmutableArray<Cell> Cells, CandidateSet Places, CandidateSet Removes, int FromStep, int ToStep);
 }

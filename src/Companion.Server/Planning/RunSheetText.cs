@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 
 namespace Companion.Server.Planning;
@@ -10,14 +11,19 @@ internal static class RunSheetText
 
     /// <summary>Writes a sheet.</summary>
     /// <param name="sheet">The sheet.</param>
+    /// <param name="notes">What is to be said at each step, in the order of the sheet; empty where nothing is.</param>
     /// <param name="output">Where to.</param>
-    public static void Write(RunSheet sheet, TextWriter output)
+    public static void Write(RunSheet sheet, ImmutableArray<string> notes, TextWriter output)
     {
         foreach (var passage in sheet.Passages)
         {
             output.WriteLine($"{Clock(passage.At),6}  {passage.Title} ({Clock(passage.Seconds)})");
             foreach (var step in sheet.Steps[(passage.First - 1)..passage.Last])
+            {
                 output.WriteLine($"{step.Number,12}  {(step.IsGate ? "gate " : "")}{step.Short}");
+                if (notes[step.Number - 1] is { Length: > 0 } note)
+                    output.WriteLine($"{"",14}Note: {note}");
+            }
         }
 
         output.WriteLine($"{Clock(sheet.Seconds),6}  {(sheet.IsComplete ? "The grid is full." : "The ladder leads no further.")}");
@@ -42,6 +48,13 @@ internal static class RunSheetText
 
     private static string Others(RunSheet.FeaturedLine featured) => featured.Others.IsEmpty
         ? ""
-        : $"; also open: {string.Join("; ", featured.Others.Select(other =>
-            $"{string.Join(' ', other.Cells)} before step {other.FromStep}{(other.FromStep == other.ToStep ? "" : $" to {other.ToStep}")}"))}";
+        : $"; also open: {string.Join("; ", featured.Others.Select(Of))}";
+
+    // By what follows too: the same cells may hold several patterns, and what comes of them is what is said.
+    private static string Of(RunSheet.OtherLine other) =>
+        $"{string.Join(' ', other.Cells)}, which {Follows(other)}, before {(other.FromStep == other.ToStep ? $"step {other.FromStep}" : $"steps {other.FromStep} to {other.ToStep}")}";
+
+    private static string Follows(RunSheet.OtherLine other) => other.Places.IsEmpty
+        ? $"takes out {string.Join(" and ", other.Removes.Digits)}"
+        : $"places {string.Join(" and ", other.Places.Digits)}";
 }

@@ -22,6 +22,12 @@ internal static class VetSentences
     {
         foreach (var fault in vetting.Faults)
             yield return fault.Sentence;
+        if (vetting.Puzzle?.Board.IsFull == true)
+        {
+            yield return "The grid is full and right: nothing is left to solve.";
+            yield break;
+        }
+
         if (vetting.Route is { } route)
         {
             yield return $"One solution, {vetting.Givens.Count} givens, {Spare(vetting.Redundant)}.";
@@ -49,18 +55,18 @@ internal static class VetSentences
 
     private static string Name(GridSymmetry symmetry) => symmetry switch
     {
-        GridSymmetry.HalfTurn => "turned upside down",
-        GridSymmetry.QuarterTurn => "after a quarter turn",
-        GridSymmetry.LeftRight => "mirrored left to right",
-        GridSymmetry.TopBottom => "mirrored top to bottom",
-        GridSymmetry.FallingDiagonal => "mirrored at the diagonal from the top left",
-        GridSymmetry.RisingDiagonal => "mirrored at the diagonal from the bottom left",
+        GridSymmetry.HalfTurn => "after a half-turn",
+        GridSymmetry.QuarterTurn => "after a quarter-turn",
+        GridSymmetry.LeftRight => "mirrored left-right",
+        GridSymmetry.TopBottom => "mirrored top-bottom",
+        GridSymmetry.FallingDiagonal => "mirrored at the falling diagonal",
+        GridSymmetry.RisingDiagonal => "mirrored at the rising diagonal",
         _ => throw new ArgumentOutOfRangeException(nameof(symmetry)),
     };
 
     private static string Hardness(PuzzleGrade grade)
     {
-        var way = $"{Count(grade.Rounds, "round")}, {grade.Gates} with one way on";
+        var way = $"{Count(grade.Rounds, "round")}, {grade.Gates} of them gates, with one way on";
         return grade.Work is { } work
             ? $"It is {GradeFigures.WordOf(grade)}: work {work}, {way}."
             : $"It is unclimbed: this ladder does not solve it and stops after {way}.";

@@ -14,10 +14,10 @@ public enum Coming
     /// <summary>More easier steps lead to it.</summary>
     Ahead,
 
-    /// <summary>Easier steps do not lead to it, but it is open somewhere on the way to the full grid; see <see cref="Route"/>.</summary>
+    /// <summary>The easier steps that were walked do not lead to it, but it is open somewhere on the way to the full grid; see <see cref="Route"/>.</summary>
     Late,
 
-    /// <summary>It is open nowhere on the way.</summary>
+    /// <summary>It is open nowhere on the way that was walked; steps in another order might still come by it.</summary>
     Never,
 
     /// <summary>It was shown; see <see cref="WayAhead.Waiting"/>.</summary>

@@ -44,7 +44,7 @@ public static class CellQuestion
     {
         var entry = Claim.Of(state).First(claim => claim.Target.Places.Contains(asked));
         if (entry.IsWrong)
-            return Say(asked, $"{asked.Digit} in {asked.Cell} disagrees with the only solution: Watch says more.");
+            return Say(asked, $"{asked.Digit} in {asked.Cell} disagrees with the only solution, so that nothing proves it: undo it or take it out.");
         if (entry.Before is not { } board)
             return Say(asked, "The board before this entry disagreed with the only solution, and from it anything could be proved.");
         var attribution = state.Attributions.LastOrDefault(attributed => attributed.Entry == entry.Step.Number)?.Attribution

@@ -22,7 +22,7 @@ public sealed record EntryProof(string Entry, ProofKind Kind, string Text, Immut
         if (claim?.Step.Grid.Loading != state.Grid.Loading)
             return null;
         if (claim.IsWrong)
-            return new(claim.Step.Label, ProofKind.Wrong, "disagrees with the only solution: Watch says more", []);
+            return new(claim.Step.Label, ProofKind.Wrong, "disagrees with the only solution, so that nothing proves it: undo it or take it out", []);
         if (claim.Before is not { } board)
             return new(claim.Step.Label, ProofKind.Unsound, "is not proved: the board before it disagrees with the only solution", []);
         return state.Attributions.LastOrDefault(attributed => attributed.Entry == claim.Step.Number) is { } found

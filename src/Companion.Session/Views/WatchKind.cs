@@ -30,6 +30,6 @@ public enum WatchKind
     /// <summary>A featured rule is at most two easier steps away.</summary>
     FeaturedNear,
 
-    /// <summary>A featured rule was open or ahead, and is not on the way any more.</summary>
+    /// <summary>A featured rule was open or ahead, and is not found on the way that is tried any more.</summary>
     FeaturedPassed,
 }

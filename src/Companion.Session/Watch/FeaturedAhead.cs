@@ -5,7 +5,7 @@ using Companion.Session.Views;
 namespace Companion.Session.Watch;
 
 /// <summary>
-/// Tells that a featured rule has come open, is at most two easier steps away, or has been passed by another way: the rule alone, no
+/// Tells that a featured rule has come open, is at most two easier steps away, or was to be expected and is not found ahead any more: the rule alone, no
 /// cell and no digit. It is said in the same words for as long as it is so.
 /// </summary>
 internal static class FeaturedAhead
@@ -21,7 +21,7 @@ internal static class FeaturedAhead
             else if (prospect.Coming == Coming.Near)
                 yield return Note(WatchKind.FeaturedNear, $"The featured {name} is at most two easier steps away: have your words ready.", prospect);
             else if (prospect.IsPassed)
-                yield return Note(WatchKind.FeaturedPassed, $"The featured {name} has been passed by another way and is not ahead any more: undo if it is to be shown.", prospect);
+                yield return Note(WatchKind.FeaturedPassed, $"The featured {name} was to be expected and was not found on the way that was tried from here: undo if it is to be shown.", prospect);
         }
 
         WatchNote Note(WatchKind kind, string text, Prospect prospect) => new(

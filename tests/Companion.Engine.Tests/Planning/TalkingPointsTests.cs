@@ -34,6 +34,7 @@ public sealed class TalkingPointsTests
             switch (point)
             {
                 case TalkingPoint.PincerInBlock its:
+                    Assert.Equal(new("xy-wing"), plan.Steps[its.At].Deduction.Rule);
                     Assert.True(its.Block.Cells.Contains(its.Pivot) && its.Block.Cells.Contains(its.Pincer));
                     Assert.Equal((Role.Pivot, Role.Pincer), (RoleOf(plan, its.At, its.Pivot), RoleOf(plan, its.At, its.Pincer)));
                     break;
@@ -64,7 +65,8 @@ public sealed class TalkingPointsTests
                     Assert.Equal([its.Cell], its.Block.Cells.Where(cell => After(plan, its.At)[cell].Contains(its.Digit)));
                     break;
                 case TalkingPoint.Fills its:
-                    Assert.Equal(OneByOne(After(plan, its.At), singles) - OneByOne(plan.Steps[its.At].Board, singles), its.Cells);
+                    var step = plan.Steps[its.At];
+                    Assert.Equal((OneByOne(After(plan, its.At), singles) - OneByOne(step.Board, singles) - step.Deduction.Places.Cells).Count, its.Cells);
                     break;
                 case TalkingPoint.FirstDigit its:
                     Assert.Equal(9, CountOf(After(plan, its.At), its.Digit));
@@ -72,6 +74,36 @@ public sealed class TalkingPointsTests
                     break;
             }
         }
+    }
+
+    [Fact]
+    public void What_a_step_places_itself_is_not_said_to_be_filled_by_singles()
+    {
+        var rule = Ladder[new("bivalue-universal-grave")];
+        var (board, deduction) = GravePositions.All.SelectMany(board => RuleCheck.Find(rule.Rule, board), (board, found) => (board, found))
+            .First(open => !open.found.Places.IsEmpty && OneByOne(open.board, [new FullHouse(), new HiddenSingle(), new NakedSingle()]) == open.board.Filled);
+        var end = board.Apply(deduction);
+        var plan = new RunPlan(Ladder, board, [new(board, rule, deduction, IsFeatured: false) { Ways = 1 }], end, []);
+
+        var filled = OneByOne(end, [new FullHouse(), new HiddenSingle(), new NakedSingle()]) - end.Filled;
+        Assert.Equal(filled.Count, TalkingPoints.Of(plan).OfType<TalkingPoint.Fills>().SingleOrDefault()?.Cells ?? 0);
+    }
+
+    [Fact]
+    public void Of_an_XYZ_wing_nothing_is_said_that_is_so_of_all_of_them()
+    {
+        // Whatever sees pivot and both pincers lies in the pivot's block or line, and so one pincer in its block.
+        var wings = SolvingPath.OwnPositions.SelectMany(position => RuleCheck.Find(new XYZWing(), position.Board)).ToList();
+
+        Assert.NotEmpty(wings);
+        Assert.All(wings, wing =>
+        {
+            var pivot = wing.Cells.First(part => part.Role == Role.Pivot).Cell;
+            Assert.Contains(wing.PatternCells.Without(pivot), pincer => pincer.Block == pivot.Block);
+        });
+        Assert.DoesNotContain(Said.Value, said => said.Point is TalkingPoint.PincerInBlock its
+            && said.Plan.Steps[its.At].Deduction.Rule == new XYZWing().Id);
+        Assert.Contains(Said.Value, said => said.Point is TalkingPoint.BivalueCells its && its.Rule == new XYZWing().Id);
     }
 
     [Fact]
@@ -161,10 +193,10 @@ public sealed class TalkingPointsTests
 
     private static int CountOf(Board board, Digit digit) => CellSet.All.Count(cell => board.DigitAt(cell) == digit);
 
-    private static int OneByOne(Board board, IRule[] rules)
+    private static CellSet OneByOne(Board board, IRule[] rules)
     {
         while (rules.SelectMany(rule => RuleCheck.Find(rule, board)).FirstOrDefault() is { } next)
             board = board.Apply(next);
-        return board.Filled.Count;
+        return board.Filled;
     }
 }

@@ -17,8 +17,45 @@ public sealed class MakeCommandTests : IDisposable
         Assert.Equal((0, ""), (code, error));
         Assert.Equal(3, lines.Length);
         Assert.All(lines, line => Assert.Contains(GridSymmetry.HalfTurn, GridSymmetries.Of(Puzzle.Parse(line.Split('\t')[0]).Board.Givens)));
-        Assert.All(lines, line => Assert.Matches("^[1-9.]{81}\t[0-9]+ givens\t[a-z]+, work [0-9]+\t.+$", line));
+        Assert.All(lines, line => Assert.Matches("^[1-9.]{81}\t[0-9]+ givens\t[a-z]+, work [0-9]+\t[^\t]+\tseed [0-9]+$", line));
         Assert.Equal(output, (await Cli.Run("make", "--seed", "1", "--count", "3", "--feature", "xy-wing")).Output);
+    }
+
+    [Fact]
+    public async Task The_seed_of_each_puzzle_makes_that_very_puzzle_again()
+    {
+        var (_, output, _) = await Cli.Run("make", "--seed", "1", "--count", "3", "--feature", "naked-pair");
+        var (_, json, _) = await Cli.Run("make", "--seed", "1", "--count", "3", "--feature", "naked-pair", "--json");
+
+        foreach (var (line, described) in output.TrimEnd().Split('\n').Zip(json.TrimEnd().Split('\n')))
+        {
+            var seed = line.Split('\t')[^1]["seed ".Length..];
+            using var made = JsonDocument.Parse(described);
+
+            Assert.Equal(seed, made.RootElement.GetProperty("seed").GetRawText());
+            Assert.Equal((0, line + "\n", ""), await Cli.Run("make", "--seed", seed, "--feature", "naked-pair"));
+        }
+    }
+
+    [Fact]
+    public async Task A_seed_that_is_none_is_refused_in_plain_words()
+    {
+        var (code, _, error) = await Cli.Run("make", "--seed", "-1");
+
+        Assert.Equal(2, code);
+        Assert.StartsWith("--seed takes a whole number from 0 to 18446744073709551615 and not '-1'.", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stopped_it_says_how_many_were_made_and_ends_as_what_is_stopped_does()
+    {
+        // No puzzle needs both: where a full house is open, nothing is stuck.
+        var (code, said) = await CompanionProcess.Interrupt("-INT", "make", "--feature", "full-house");
+
+        Assert.Equal(2, code);
+        Assert.Matches(@"^Making puzzles: (looking|[0-9,]+ tried, 0 as wanted), [0-9]+ s\. Ctrl\+C stops it\.", said);
+        Assert.DoesNotMatch("(^| )0 tried", said);
+        Assert.Contains("Stopped; 0 of 1 were made.", said, StringComparison.Ordinal);
     }
 
     [Fact]

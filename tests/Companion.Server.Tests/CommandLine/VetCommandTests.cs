@@ -17,7 +17,7 @@ public sealed class VetCommandTests : IDisposable
 
         Assert.Equal(0, code);
         Assert.StartsWith("One solution, 27 givens, not minimal: each of those in ", output, StringComparison.Ordinal);
-        Assert.Contains("\nThe cells of the givens look the same turned upside down.\n", output, StringComparison.Ordinal);
+        Assert.Contains("\nThe cells of the givens look the same after a half-turn.\n", output, StringComparison.Ordinal);
         Assert.Contains("\nRules, hardest first: XY-wing (", output, StringComparison.Ordinal);
         Assert.Contains("\nXY-wing: needed. Without it and anything harder the ladder stops at ", output, StringComparison.Ordinal);
     }
@@ -58,6 +58,30 @@ public sealed class VetCommandTests : IDisposable
 
         Assert.Equal(1, code);
         Assert.DoesNotContain("change of one cell", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_a_full_grid_it_is_said_that_nothing_is_left_to_solve()
+    {
+        var (code, output, _) = await Vet([Grids.TextbookSolved], "--feature", "xy-wing");
+
+        Assert.Equal((0, "The grid is full and right: nothing is left to solve."), (code, output.TrimEnd()));
+    }
+
+    // The names of --symmetry of make, so that what vet finds can be asked for there.
+    [Theory]
+    [InlineData("half-turn")]
+    [InlineData("quarter-turn")]
+    [InlineData("left-right")]
+    [InlineData("top-bottom")]
+    [InlineData("falling-diagonal")]
+    [InlineData("rising-diagonal")]
+    public async Task A_symmetry_is_called_what_make_calls_it(string symmetry)
+    {
+        var (_, made, _) = await Cli.Run("make", "--symmetry", symmetry, "--seed", "4");
+        var (_, output, _) = await Vet([made.TrimEnd()], "--stop-at", "xyz-wing");
+
+        Assert.Contains(symmetry.Replace("-diagonal", " diagonal", StringComparison.Ordinal), output, StringComparison.Ordinal);
     }
 
     [Fact]

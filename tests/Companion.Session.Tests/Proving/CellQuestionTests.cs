@@ -61,7 +61,7 @@ public sealed class CellQuestionTests
     {
         _session.Place("r1c1", 5);
 
-        Assert.Equal("5 in r1c1 disagrees with the only solution: Watch says more.", Ask("r1c1=5").Text);
+        Assert.Equal("5 in r1c1 disagrees with the only solution, so that nothing proves it: undo it or take it out.", Ask("r1c1=5").Text);
         Assert.StartsWith("The board disagrees with the only solution", Ask("r2c2=6").Text, StringComparison.Ordinal);
 
         _session.Place("r2c2", 6);

@@ -42,7 +42,7 @@ public sealed class EntryProofTests
     public void A_wrong_entry_and_an_entry_after_one_are_told_without_a_proof()
     {
         _session.Place("r1c1", 5);
-        Assert.Equal(("5 in r1c1", ProofKind.Wrong, "disagrees with the only solution: Watch says more"), Line(Shown));
+        Assert.Equal(("5 in r1c1", ProofKind.Wrong, "disagrees with the only solution, so that nothing proves it: undo it or take it out"), Line(Shown));
 
         _session.Place("r2c2", 6);
         Assert.Equal(

@@ -12,7 +12,7 @@ public sealed partial class FeaturedAheadTests
     private const string Open = "The featured XY-wing has come open: show it before it is passed.";
     private const string Near = "The featured XY-wing is at most two easier steps away: have your words ready.";
     private const string Passed =
-        "The featured XY-wing has been passed by another way and is not ahead any more: undo if it is to be shown.";
+        "The featured XY-wing was to be expected and was not found on the way that was tried from here: undo if it is to be shown.";
 
     private readonly PlayedSession _session = PlayedSession.Of(Puzzles.Demo).Feature(new Engine.Proofs.RuleId("xy-wing"));
 

@@ -1,6 +1,7 @@
 import type { FeaturedRule } from '../../wirePlan.ts';
 import { useDesk } from '../context.ts';
 import './plan.css';
+import { ruleName } from './ruleName.ts';
 
 /** More are no feature any more; the server takes no more either. */
 const most = 5;
@@ -14,7 +15,7 @@ interface Props {
 /** The rules that a puzzle is to show, each early or late. */
 export function FeaturedRules({ featured, disabled = false, onChange }: Props) {
   const rungs = useDesk().ladder.view.value?.rungs ?? [];
-  const nameOf = (rule: string) => rungs.find((rung) => rung.rule === rule)?.name ?? rule;
+  const nameOf = (rule: string) => ruleName(rungs, rule);
   const others = rungs.filter(({ rule, isOn }) => isOn && !featured.some((each) => each.rule === rule));
   const time = (changed: FeaturedRule, isEarly: boolean) =>
     onChange(featured.map((each) => (each === changed ? { ...each, isEarly } : each)));

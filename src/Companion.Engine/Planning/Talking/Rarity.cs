@@ -34,16 +34,20 @@ public sealed record Rarity(int Puzzles, ImmutableDictionary<string, int> Counts
     public double? OneIn(TalkingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return point.Key is { } key ? (double)Puzzles / Math.Max(1, Counts.GetValueOrDefault(key)) : null;
+        return point.Key is not null ? (double)Puzzles / Math.Max(1, CountOf(point)) : null;
+    }
+
+    /// <summary>Of how many puzzles such a remark is true; 0 too for what can be said of every route.</summary>
+    /// <param name="point">The remark.</param>
+    public int CountOf(TalkingPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        return point.Key is { } key ? Counts.GetValueOrDefault(key) : 0;
     }
 
     /// <summary>Whether any of the puzzles had such a remark.</summary>
     /// <param name="point">The remark.</param>
-    public bool IsKnown(TalkingPoint point)
-    {
-        ArgumentNullException.ThrowIfNull(point);
-        return point.Key is { } key && Counts.GetValueOrDefault(key) > 0;
-    }
+    public bool IsKnown(TalkingPoint point) => CountOf(point) > 0;
 
     /// <summary>Remarks, the rarest first; what can be said of every route comes last, and equals stay in their order.</summary>
     /// <param name="points">The remarks.</param>

@@ -12,7 +12,7 @@ public abstract record TalkingPoint(int? Step)
     /// </summary>
     public virtual string? Key => null;
 
-    /// <summary>A pincer of a wing lies in the pivot's block.</summary>
+    /// <summary>A pincer of an XY-wing lies in the pivot's block, which is so of every XYZ-wing.</summary>
     public sealed record PincerInBlock(int At, Cell Pivot, Cell Pincer, House Block) : TalkingPoint(At)
     {
         /// <inheritdoc/>
@@ -50,7 +50,7 @@ public abstract record TalkingPoint(int? Step)
         public override string Key => "block-decided";
     }
 
-    /// <summary>What a step takes away lets singles alone fill so many cells that they could not fill before.</summary>
+    /// <summary>A step lets singles alone fill so many cells that they could not fill before, without those that it places itself.</summary>
     public sealed record Fills(int At, int Cells) : TalkingPoint(At)
     {
         /// <inheritdoc/>

@@ -10,7 +10,8 @@ public static class TalkingPoints
 {
     private static readonly ImmutableArray<IRule> Singles = [new FullHouse(), new HiddenSingle(), new NakedSingle()];
     private static readonly ImmutableHashSet<RuleId> SingleRules = [.. Singles.Select(rule => rule.Id)];
-    private static readonly ImmutableHashSet<RuleId> Wings = [new XYWing().Id, new XYZWing().Id];
+    private static readonly RuleId XYWing = new XYWing().Id;
+    private static readonly ImmutableHashSet<RuleId> Wings = [XYWing, new XYZWing().Id];
     private static readonly ImmutableHashSet<RuleId> Pairs = [new NakedPair().Id, new HiddenPair().Id];
 
     /// <summary>Everything that can be said, in the order of the steps.</summary>
@@ -45,7 +46,8 @@ public static class TalkingPoints
         var pivot = step.Deduction.Cells.First(cell => cell.Role == Role.Pivot).Cell;
         var pincers = step.Deduction.PatternCells.Without(pivot);
         yield return new TalkingPoint.BivalueCells(at, step.Deduction.Rule, step.Board.CellsWith(2).Count);
-        foreach (var pincer in pincers.Where(pincer => pincer.Block == pivot.Block))
+        // Of every XYZ-wing one pincer lies there, or nothing would see all three cells: that is no remark.
+        foreach (var pincer in pincers.Where(pincer => step.Deduction.Rule == XYWing && pincer.Block == pivot.Block))
             yield return new TalkingPoint.PincerInBlock(at, pivot, pincer, House.Block(pivot.Block));
         if (step.Deduction.PatternCells.Select(cell => cell.Block).Distinct().Count() == 3)
             yield return new TalkingPoint.WingOverThreeBlocks(at, pivot, pincers);
@@ -84,7 +86,8 @@ public static class TalkingPoints
             }
         }
 
-        var filled = Fixpoint.Of(after, Singles).Filled.Count - Fixpoint.Of(step.Board, Singles).Filled.Count;
+        // Without what the step places itself, which is no work of singles.
+        var filled = (Fixpoint.Of(after, Singles).Filled - Fixpoint.Of(step.Board, Singles).Filled - step.Deduction.Places.Cells).Count;
         if (filled > 0)
             yield return new TalkingPoint.Fills(at, filled);
     }
