@@ -3,6 +3,7 @@ using Companion.Engine.Planning;
 using Companion.Engine.Planning.Talking;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
+using Companion.Engine.Search;
 using Companion.Engine.Tests.Rules;
 
 namespace Companion.Engine.Tests.Planning;
@@ -79,31 +80,42 @@ public sealed class TalkingPointsTests
     [Fact]
     public void What_a_step_places_itself_is_not_said_to_be_filled_by_singles()
     {
-        var rule = Ladder[new("bivalue-universal-grave")];
-        var (board, deduction) = GravePositions.All.SelectMany(board => RuleCheck.Find(rule.Rule, board), (board, found) => (board, found))
-            .First(open => !open.found.Places.IsEmpty && OneByOne(open.board, [new FullHouse(), new HiddenSingle(), new NakedSingle()]) == open.board.Filled);
-        var end = board.Apply(deduction);
-        var plan = new RunPlan(Ladder, board, [new(board, rule, deduction, IsFeatured: false) { Ways = 1 }], end, []);
+        IRule[] singles = [new FullHouse(), new HiddenSingle(), new NakedSingle()];
+        var puzzle = Puzzle.Parse(OwnPuzzles.All[0]);
+        var stuck = Fixpoint.Of(puzzle.Board, singles);
+        foreach (var cell in stuck.Open)
+        {
+            var placed = new Candidate(cell, puzzle.Solution[cell]);
+            var deduction = new Deduction
+            {
+                Rule = new("house-forcing-chain"), Cells = [new(cell, Role.Start)], Digits = DigitSet.Of(placed.Digit), Places = CandidateSet.Of(placed),
+            };
+            var end = stuck.Apply(deduction);
+            var plan = new RunPlan(Ladder, stuck, [new(stuck, Ladder[deduction.Rule], deduction, IsFeatured: false) { Ways = 1 }], end, []);
+            var said = TalkingPoints.Of(plan).OfType<TalkingPoint.Fills>().SingleOrDefault()?.Cells ?? 0;
 
-        var filled = OneByOne(end, [new FullHouse(), new HiddenSingle(), new NakedSingle()]) - end.Filled;
-        Assert.Equal(filled.Count, TalkingPoints.Of(plan).OfType<TalkingPoint.Fills>().SingleOrDefault()?.Cells ?? 0);
+            Assert.Equal((OneByOne(end, singles) - end.Filled).Count, said);
+        }
     }
 
     [Fact]
     public void Of_an_XYZ_wing_nothing_is_said_that_is_so_of_all_of_them()
     {
         // Whatever sees pivot and both pincers lies in the pivot's block or line, and so one pincer in its block.
-        var wings = SolvingPath.OwnPositions.SelectMany(position => RuleCheck.Find(new XYZWing(), position.Board)).ToList();
+        var rule = new XYZWing().Id;
+        var plans = OwnPuzzles.All.Select(puzzle => RunPlan.From(Board.Parse(puzzle), Ladder, [new(rule)], cancel: TestContext.Current.CancellationToken))
+            .Where(plan => plan.Turns[0].Step is not null).Take(4).ToList();
 
-        Assert.NotEmpty(wings);
-        Assert.All(wings, wing =>
+        Assert.NotEmpty(plans);
+        foreach (var plan in plans)
         {
+            var wing = plan.Turns[0].Deduction!;
             var pivot = wing.Cells.First(part => part.Role == Role.Pivot).Cell;
+
             Assert.Contains(wing.PatternCells.Without(pivot), pincer => pincer.Block == pivot.Block);
-        });
-        Assert.DoesNotContain(Said.Value, said => said.Point is TalkingPoint.PincerInBlock its
-            && said.Plan.Steps[its.At].Deduction.Rule == new XYZWing().Id);
-        Assert.Contains(Said.Value, said => said.Point is TalkingPoint.BivalueCells its && its.Rule == new XYZWing().Id);
+            Assert.Contains(TalkingPoints.Of(plan), point => point is TalkingPoint.BivalueCells its && its.Rule == rule);
+            Assert.DoesNotContain(TalkingPoints.Of(plan), point => point is TalkingPoint.PincerInBlock its && plan.Steps[its.At].Deduction.Rule == rule);
+        }
     }
 
     [Fact]
