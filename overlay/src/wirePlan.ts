@@ -63,7 +63,7 @@ export interface VettedView {
   result: VetResult;
 }
 
-/** Seconds are of speaking, counted from where the way begins. */
+/** Seconds are of speaking. Of the way ahead, numbers and times go on from what was done. */
 export interface PassageLine {
   title: string;
   /** Numbers of steps, from 1 on. */
@@ -134,6 +134,7 @@ export interface PointFacts {
 export interface RunSheet {
   grid: string;
   isComplete: boolean;
+  /** Of the way ahead alone. */
   seconds: number;
   passages: PassageLine[];
   steps: StepLine[];
@@ -157,8 +158,14 @@ export interface RunSheetView {
   kept: StepNote[];
 }
 
-/** A step that was done on this puzzle. */
+/** A step that was done on this puzzle; an entry that follows in several steps has done as many. */
 export interface DoneLine {
+  first: number;
+  last: number;
+  /** Seconds of speaking from the start of the puzzle. */
+  begins: number;
+  /** 0 while it is not known how it follows. */
+  seconds: number;
   text: string;
   /** ISO 8601; null where that was not kept. */
   at: string | null;

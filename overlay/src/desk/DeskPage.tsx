@@ -27,6 +27,8 @@ export function DeskPage({ model }: { model: DeskModel }) {
       focusFilter: () => page.current?.querySelector<HTMLElement>('#filter')?.focus(),
       focusCueText: () => page.current?.querySelector<HTMLElement>('#cue-text')?.focus(),
       focusHeld: () => page.current?.querySelector<HTMLElement>('.screen-call.held')?.focus(),
+      isOnRunSheet: () =>
+        page.current?.querySelector('.run-sheet-area')?.contains(document.activeElement) ?? false,
       focusCursor: () => focusCell(grid(), model.board.selection.value.cursor),
     });
   }, [model]);

@@ -3,7 +3,6 @@ import { LoadDialog } from './board/LoadDialog.tsx';
 import { useDesk } from './context.ts';
 import { KeysDialog } from './keys/KeysDialog.tsx';
 import { LadderDialog } from './ladder/LadderDialog.tsx';
-import { RunSheetDialog } from './plan/RunSheetDialog.tsx';
 import { ScenesDialog } from './scenes/ScenesDialog.tsx';
 import { ScreenDialog } from './screen/ScreenDialog.tsx';
 import { ShowsDialog } from './shows/ShowsDialog.tsx';
@@ -26,8 +25,6 @@ export function Dialogs() {
       return <ViewersDialog />;
     case 'ladder':
       return <LadderDialog />;
-    case 'runSheet':
-      return <RunSheetDialog />;
     case 'shows':
       return <ShowsDialog />;
     case 'screen':

@@ -27,6 +27,16 @@ test('a row says stage, words, what it is about and how long it takes', () => {
   ]);
 });
 
+test('a list without an option is no list box, and keeps the focus when it is emptied', () => {
+  shown.list([callOut(1)]);
+  const list = shown.at('.cue-rows');
+  act(() => list.focus());
+  expect(list.getAttribute('role')).toBe('listbox');
+
+  shown.list([]);
+  expect([list.getAttribute('role'), document.activeElement === list]).toEqual(['group', true]);
+});
+
 test('the presenter is called to stand by and to go, first in words and in full', () => {
   shown.list([callOut(1), cuedWing(2, { stage: 'standBy' }), callOut(3, { stage: 'standBy' })]);
   expect(shown.at('.cue-call').textContent).toBe(

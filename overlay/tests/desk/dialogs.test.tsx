@@ -41,6 +41,18 @@ test('a refused puzzle leaves the dialog open with every reason', async () => {
   expect(shown.page.querySelector('dialog')).toBeNull();
 });
 
+test.each([
+  ['5'.repeat(81), 'one-line'],
+  ['', 'one-line'],
+  [Array(9).fill('5 . . | . . . | . . .').join('\n'), ''],
+])('a grid in one line is shown nine by nine, and lines as they are: %s', (grid, kind) => {
+  shown.take();
+  shown.key('l');
+  fireEvent.input(shown.at('textarea'), { target: { value: grid } });
+
+  expect(shown.at('textarea').className).toBe(kind);
+});
+
 test('no reason is no reason', () => {
   expect(reasonsIn('')).toEqual([]);
 });

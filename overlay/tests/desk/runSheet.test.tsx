@@ -1,5 +1,6 @@
 import { act, cleanup, fireEvent } from '@testing-library/preact';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { Settings } from '../../src/desk/model/settings.ts';
 import { clock } from '../../src/desk/plan/clock.ts';
 import type { PointFacts, RunSheet, StepLine } from '../../src/wirePlan.ts';
 import { ShownDesk } from './shownDesk.tsx';
@@ -17,7 +18,7 @@ const step = (number: number, said: Partial<StepLine> = {}): StepLine => ({
   isGate: false,
   isFeatured: false,
   short: `step ${number}`,
-  text: '',
+  text: `Say step ${number}.`,
   ...said,
 });
 
@@ -86,20 +87,134 @@ test('the way is told by passages with their clock, and what is marked is marked
     '1:20Singles in row 2step 3, 0:40',
     '2:00featuredFeatured: XY-wingstep 4, 0:05',
   ]);
+  expect(lines('.features summary')).toEqual(['Featured rulesXY-wing: step 4']);
   expect(lines('.turns li')).toEqual(['featured XY-wing: step 4; also open: r1c1 r2c2, which takes out 4, before steps 2 to 3.']);
   expect(lines('.passages .point')).toEqual(['One puzzle in 5 needs XY-wing.']);
   expect(lines('[aria-current="step"] .short')).toEqual(['step 1']);
 });
 
-test('a note is written at its step and sent with what the step concludes', async () => {
+test('what to say is read at the step that comes now, and at others when asked by the keyboard', () => {
   take();
-  expect(lines('.step-note q')).toEqual(['Slowly']);
+  expect(lines('.say')).toEqual(['Say step 1.']);
 
-  fireEvent.click(shown.at('[aria-label="Note at step 4"]'));
-  fireEvent.input(shown.at('.step-note input'), { target: { value: 'The star' } });
+  const third = shown.at('li:not([aria-current]) [aria-expanded="false"]');
+  act(() => third.focus());
+  fireEvent.click(third);
+  expect(third.getAttribute('aria-expanded')).toBe('true');
+  expect(lines('.say')).toEqual(['Say step 1.', 'Say step 2.']);
+
+  fireEvent.click(shown.at('[aria-current="step"] .step-line'));
+  expect(lines('.say')).toEqual(['Say step 2.']);
+});
+
+test('numbers and clock go on from what was done', () => {
+  const later = sheet.steps.map((each) => ({ ...each, number: each.number + 6, at: each.at + 200 }));
+  const passages = sheet.passages.map((each) => ({
+    ...each,
+    first: each.first + 6,
+    last: each.last + 6,
+    at: each.at + 200,
+  }));
+  take({ sheet: { ...sheet, steps: later, passages, featured: [], talkingPoints: [] } });
+
+  expect(lines('.way')).toEqual(['Step 7 of 10 at 4:00; 2:05 of speaking left.']);
+  expect(lines('.passages summary')[0]).toBe('3:20nowgateSingles in row 1steps 7 to 8, 1:20');
+  expect(lines('[aria-current="step"] .number')).toEqual(['7']);
+  expect(lines('.step q')).toEqual(['Slowly']);
+});
+
+const writeAt = (number: number, text: string) => {
+  const row = shown.all('.step').find((each) => each.querySelector('.number')?.textContent === `${number}`);
+  if (!row) throw new Error(`There is no step ${number}.`);
+  if (!row.querySelector('.say')) fireEvent.click(row.querySelector('.step-line') as Element);
+  fireEvent.click(row.querySelector('.step-note button') as Element);
+  fireEvent.input(shown.at('.step-note input'), { target: { value: text } });
+};
+
+test('Enter keeps a note at its step, and the focus stays there', async () => {
+  take();
+  expect(lines('.step q')).toEqual(['Slowly']);
+
+  writeAt(4, 'The star');
   await shown.submit('form.step-note');
+
   expect(shown.made).toEqual(['NoteStep "" "r4c5=4" "The star"']);
   expect(lines('.step-note input')).toEqual([]);
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Note at step 4');
+});
+
+test('Escape leaves a note as it was, clears no air and closes nothing', () => {
+  take();
+  writeAt(3, 'Quickly');
+
+  shown.key('Escape', shown.at('.step-note input'));
+
+  expect(shown.made).toEqual([]);
+  expect(lines('.step q')).toEqual(['Slowly']);
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Change the note at step 3');
+  shown.key('Escape', document.activeElement as Element);
+  expect(shown.made).toEqual(['ClearAir']);
+});
+
+test('a note is not lost where the focus goes elsewhere, or its step is done while it is written', () => {
+  take();
+  writeAt(1, 'Greet');
+  act(() => shown.cellAt('r5c5').focus());
+  expect(shown.made).toEqual(['NoteStep "r1c1=5" "" "Greet"']);
+
+  writeAt(2, 'Then');
+  take({ sheet: { ...sheet, steps: sheet.steps.slice(2), passages: sheet.passages.slice(1) }, notes: [] });
+  expect(shown.made.slice(1)).toEqual(['NoteStep "r1c2=5" "" "Then"']);
+});
+
+test('O opens the sheet beside the board with the focus at the step that comes now, goes to it, and closes it from within', () => {
+  expect(shown.all('dialog')).toEqual([]);
+  take();
+  shown.key('o');
+  expect(shown.all('.run-sheet-area')).toEqual([]);
+
+  act(() => shown.cellAt('r2c2').focus());
+  shown.key('o', shown.cellAt('r2c2'));
+  expect(document.activeElement?.closest('[aria-current="step"]')).not.toBeNull();
+  act(() => shown.cellAt('r3c3').focus());
+  shown.key('o', shown.cellAt('r3c3'));
+  expect(document.activeElement?.closest('.run-sheet-area')).not.toBeNull();
+
+  shown.key('o', document.activeElement as Element);
+  expect(shown.all('.run-sheet-area')).toEqual([]);
+  expect(document.activeElement).toBe(shown.cellAt('r3c3'));
+});
+
+test('arrow keys go through the steps in sight, and digits still go to the board', () => {
+  take();
+  act(() => shown.at('[aria-current="step"] .step-line').focus());
+
+  shown.key('ArrowDown', document.activeElement as Element);
+  expect(document.activeElement?.textContent).toContain('step 2');
+  shown.key('ArrowDown', document.activeElement as Element);
+  expect(document.activeElement?.textContent).toContain('Singles in row 2');
+  shown.key('ArrowUp', document.activeElement as Element);
+  expect(document.activeElement?.textContent).toContain('step 2');
+
+  shown.key('4', document.activeElement as Element);
+  expect(shown.made[0]).toMatch(/^PlaceDigit/);
+});
+
+test('the focus goes on to the step that comes now when its step was done', () => {
+  take();
+  act(() => shown.at('[aria-current="step"] .step-line').focus());
+
+  take({ sheet: { ...sheet, steps: sheet.steps.slice(2), passages: sheet.passages.slice(1) }, notes: [] });
+
+  expect(document.activeElement?.textContent).toContain('step 3');
+});
+
+test('whether it is open is remembered by the browser', () => {
+  const kept = new Map<string, string>();
+  const store = { getItem: (name: string) => kept.get(name) ?? null, setItem: kept.set.bind(kept) };
+  expect(new Settings(store).runSheet.value).toBe(false);
+  new Settings(store).showRunSheet(true);
+  expect([new Settings(store).runSheet.value, new Settings(store).singleKeys.value]).toEqual([true, true]);
 });
 
 test('what is not planned yet, cannot be planned, or is planned anew is said so', () => {
@@ -110,6 +225,10 @@ test('what is not planned yet, cannot be planned, or is planned anew is said so'
 
   take({ sheet: { ...sheet, isComplete: false } });
   expect(lines('.way')[0]).toContain('The ladder leads no further than that.');
+  take({ sheet: { ...sheet, steps: [], passages: [], isComplete: false } });
+  expect(lines('.way')).toEqual(['The ladder leads no further from here.']);
+  take({ sheet: { ...sheet, steps: [], passages: [] } });
+  expect(lines('.way')).toEqual(['The grid is full.']);
 
   shown.take({ scanOf: 2 });
   expect(lines('.way')[0]).toContain('It is being planned anew.');
@@ -125,20 +244,33 @@ test('steps done are listed at the head, folded, with their time, how they follo
   take({
     done: [
       {
+        first: 1,
+        last: 3,
+        begins: 0,
+        seconds: 41.2,
         text: '6 in r3c2',
         at: '2026-11-30T20:05:00',
         how: 'is a hidden single',
         notes: ['Thank the setter'],
       },
-      { text: 'XY-wing r1c1 r2c2', at: null, how: 'was said or shown', notes: [] },
+      {
+        first: 4,
+        last: 4,
+        begins: 41.2,
+        seconds: 8,
+        text: 'XY-wing r1c1 r2c2',
+        at: null,
+        how: 'was said or shown',
+        notes: [],
+      },
     ],
   });
 
-  expect(lines('.done-steps summary')).toEqual(['done2 steps1 with a note']);
+  expect(lines('.done-steps summary')).toEqual(['done4 steps1 with a note']);
   expect(shown.at('.done-steps').hasAttribute('open')).toBe(false);
   expect(lines('.done-steps li')).toEqual([
-    '20:056 in r3c2 is a hidden singleThank the setter',
-    'XY-wing r1c1 r2c2 was said or shown',
+    '1–30:006 in r3c2 is a hidden single at 20:05Thank the setter',
+    '40:41XY-wing r1c1 r2c2 was said or shown ',
   ]);
 });
 

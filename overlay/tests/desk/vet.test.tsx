@@ -117,7 +117,7 @@ test('rules are featured with the puzzle that is loaded, and vetting says whethe
 test('O opens the run sheet, where rules are featured and taken out', () => {
   shown.take({ featured: [{ rule: 'xy-wing', isEarly: false }] });
   shown.key('o');
-  expect(lines('dialog h2')).toEqual(['Run sheet']);
+  expect(lines('.run-sheet-area h2')).toEqual(['Run sheet']);
   expect(lines('select[aria-label="Feature another rule"] option')).toEqual(['Feature a rule …', 'X-wing']);
 
   choose('Feature another rule', 'x-wing');

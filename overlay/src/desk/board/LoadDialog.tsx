@@ -54,6 +54,7 @@ export function LoadDialog() {
           <small>81 characters or nine lines; a full stop, 0 or a blank for an open cell</small>
           <textarea
             name="grid"
+            class={isOneLine(grid.value) ? 'one-line' : ''}
             rows={9}
             cols={30}
             spellcheck={false}
@@ -100,6 +101,11 @@ export function LoadDialog() {
       </form>
     </Modal>
   );
+}
+
+/** All cells in one line are shown nine by nine, as the grid has them. */
+function isOneLine(grid: string): boolean {
+  return grid.trim().length <= 81 && !/\n/.test(grid.trim());
 }
 
 /** A refusal gives all its reasons in one text, a sentence each. */

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { useDesk } from '../context.ts';
+import { listBox } from '../listBox.ts';
 import { CueRow } from './CueRow.tsx';
 
 /** The list itself, which takes the focus as a whole. */
@@ -21,13 +22,11 @@ export function CueRows() {
 
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: the group around it hears the keys
+    // biome-ignore lint/a11y/noStaticElementInteractions: its role comes with the rest of a list box
     <div
       ref={list}
       class="cue-rows"
-      role="listbox"
-      aria-label="Cue list"
-      aria-activedescendant={picked ? elementId(picked.id) : undefined}
-      tabIndex={0}
+      {...listBox('Cue list', cues.callOuts.value.length === 0, picked ? elementId(picked.id) : undefined)}
       onClick={pick}
     >
       {cues.callOuts.value.length === 0 && (

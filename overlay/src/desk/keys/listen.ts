@@ -7,6 +7,7 @@ export interface FocusTargets {
   focusCursor(): void;
   focusCueText(): void;
   focusHeld(): void;
+  isOnRunSheet(): boolean;
 }
 
 /** Listens to the keys of the whole desk. Returns what stops it. */
@@ -109,7 +110,8 @@ function carryOut(action: KeyAction, model: DeskModel, focus: FocusTargets): voi
       model.open('ladder');
       return;
     case 'runSheet':
-      model.open('runSheet');
+      if (focus.isOnRunSheet()) model.settings.showRunSheet(false);
+      else model.goToRunSheet();
       return;
     case 'watchFeatured':
       model.forecast.watchNext();

@@ -25,7 +25,6 @@ export type DialogName =
   | 'scenes'
   | 'viewers'
   | 'ladder'
-  | 'runSheet'
   | 'why'
   | 'shows'
   | 'screen';
@@ -134,6 +133,12 @@ export class DeskModel {
     if (!this.board.mayEnter.value) return;
     this.shows.list();
     this.open('shows');
+  }
+
+  /** Opens the run sheet where it is closed, and has the focus go there. */
+  goToRunSheet(): void {
+    this.settings.showRunSheet(true);
+    this.plan.goThere();
   }
 
   close(): void {

@@ -10,6 +10,7 @@ type Concluded = Omit<StepNote, 'text'>;
 export class PlanModel {
   readonly #asking: Asking;
   readonly #view = signal<RunSheetView | null>(null);
+  readonly #visits = signal(0);
 
   /** The rules that it is to show. */
   readonly featured: ReadonlySignal<readonly FeaturedRule[]>;
@@ -27,6 +28,15 @@ export class PlanModel {
 
   get view(): ReadonlySignal<RunSheetView | null> {
     return this.#view;
+  }
+
+  /** How often somebody wanted to go to the run sheet; each time the focus goes there. */
+  get visits(): ReadonlySignal<number> {
+    return this.#visits;
+  }
+
+  goThere(): void {
+    this.#visits.value += 1;
   }
 
   take(view: RunSheetView): void {

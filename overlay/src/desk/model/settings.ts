@@ -1,15 +1,17 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-const slot = 'companion.singleKeys';
+const slots = { singleKeys: 'companion.singleKeys', runSheet: 'companion.runSheet' };
 
 /** What this browser remembers of the presenter's habits. */
 export class Settings {
   readonly #store: Pick<Storage, 'getItem' | 'setItem'> | null;
   readonly #singleKeys = signal(true);
+  readonly #runSheet = signal(false);
 
   constructor(store: Pick<Storage, 'getItem' | 'setItem'> | null) {
     this.#store = store;
-    this.#singleKeys.value = store?.getItem(slot) !== 'off';
+    this.#singleKeys.value = store?.getItem(slots.singleKeys) !== 'off';
+    this.#runSheet.value = store?.getItem(slots.runSheet) === 'on';
   }
 
   /** Whether keys that write a single character do something everywhere on the desk (WCAG 2.2, 2.1.4). */
@@ -17,9 +19,23 @@ export class Settings {
     return this.#singleKeys;
   }
 
+  /** Whether the run sheet stands beside the board. */
+  get runSheet(): ReadonlySignal<boolean> {
+    return this.#runSheet;
+  }
+
   useSingleKeys(on: boolean): void {
     this.#singleKeys.value = on;
-    this.#store?.setItem(slot, on ? 'on' : 'off');
+    this.#keep('singleKeys', on);
+  }
+
+  showRunSheet(on: boolean): void {
+    this.#runSheet.value = on;
+    this.#keep('runSheet', on);
+  }
+
+  #keep(habit: keyof typeof slots, on: boolean): void {
+    this.#store?.setItem(slots[habit], on ? 'on' : 'off');
   }
 }
 

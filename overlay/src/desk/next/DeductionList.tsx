@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef } from 'preact/hooks';
 import type { NextView } from '../../wire.ts';
 import { useDesk } from '../context.ts';
+import { listBox } from '../listBox.ts';
 import type { RuleGroup } from '../model/finder.ts';
 import { Deduction } from './Deduction.tsx';
 
@@ -29,13 +30,15 @@ export function DeductionList() {
   // The deductions' own texts hold blanks and cannot name elements.
   const elementIds = new Map(next.found.value.map(({ id }, place) => [id, `${ids}-${place}`]));
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: its role comes with the rest of a list box
     <div
       ref={list}
       class="deductions"
-      role="listbox"
-      aria-label="Open deductions"
-      aria-activedescendant={chosen === null ? undefined : elementIds.get(chosen)}
-      tabIndex={0}
+      {...listBox(
+        'Open deductions',
+        next.groups.value.length === 0,
+        chosen === null ? undefined : elementIds.get(chosen),
+      )}
       onKeyDown={steer}
       onClick={choose}
     >

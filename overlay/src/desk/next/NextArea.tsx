@@ -51,7 +51,7 @@ function Count() {
   return (
     <p class="count">
       <span class={next.isBehind.value ? 'behind' : 'behind not'}>looking again</span>{' '}
-      {found === all ? `${all} open` : `${found} of ${all} open`}
+      <span class="open">{found === all ? `${all} open` : `${found} of ${all} open`}</span>
     </p>
   );
 }

@@ -1,33 +1,44 @@
 import type { DoneLine } from '../../wirePlan.ts';
+import { clock } from './clock.ts';
 import { PlanMark } from './PlanMark.tsx';
 
-/** The steps done on this puzzle, folded away. */
+/** The steps done on this puzzle, folded away. Numbers and clock go on from here to the way ahead. */
 export function Done({ done }: { done: readonly DoneLine[] }) {
-  if (done.length === 0) return null;
+  const last = done.at(-1)?.last;
+  if (last === undefined) return null;
   const noted = done.filter(({ notes }) => notes.length > 0).length;
   return (
     <details class="done-steps">
-      <summary>
+      <summary data-stop>
         <PlanMark mark="done" />
-        <b>{done.length === 1 ? '1 step' : `${done.length} steps`}</b>
+        <b>{last === 1 ? '1 step' : `${last} steps`}</b>
         {noted > 0 && <small>{noted === 1 ? '1 with a note' : `${noted} with notes`}</small>}
       </summary>
       <ol>
-        {done.map(({ text, at, how, notes }, place) => (
-          <li key={place}>
-            <div class="row">
-              {at === null ? <time /> : <time dateTime={at}>{timeOfDay(at)}</time>}
-              <span class="short">
-                {text} {how !== '' && <small>{how}</small>}
-              </span>
-              {notes.map((note) => (
-                <q key={note}>{note}</q>
-              ))}
-            </div>
+        {done.map((line) => (
+          <li class="step" key={line.first}>
+            <DoneStep line={line} />
           </li>
         ))}
       </ol>
     </details>
+  );
+}
+
+function DoneStep({ line: { first, last, begins, text, at, how, notes } }: { line: DoneLine }) {
+  return (
+    <div class="step-line">
+      <span class="number">{first === last ? first : `${first}–${last}`}</span>
+      <time>{clock(begins)}</time>
+      <span class="what">
+        <span class="short">
+          {text} {how !== '' && <small>{how}</small>} {at !== null && <small>at {timeOfDay(at)}</small>}
+        </span>
+        {notes.map((note) => (
+          <q key={note}>{note}</q>
+        ))}
+      </span>
+    </div>
   );
 }
 

@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals';
+import { useId } from 'preact/hooks';
 import type { PointLine, StepLine } from '../../wirePlan.ts';
-import { useDesk } from '../context.ts';
 import { clock } from './clock.ts';
+import { NoteAt } from './NoteAt.tsx';
 import { PlanMark } from './PlanMark.tsx';
 
 interface Props {
@@ -11,63 +12,43 @@ interface Props {
   isNow: boolean;
 }
 
-/** A step of the way, and what is to be said at it. */
+/** A step of the way: what to say at the one that comes now, and at others when asked. */
 export function StepRow({ step, note, points, isNow }: Props) {
+  // Null for as it comes: open while it is the one that comes now.
+  const asked = useSignal<boolean | null>(null);
+  const isOpen = asked.value ?? isNow;
+  const said = useId();
   return (
-    <li value={step.number} aria-current={isNow ? 'step' : undefined}>
-      <div class="row" title={step.text}>
+    <li class="step" aria-current={isNow ? 'step' : undefined}>
+      <button
+        type="button"
+        class="step-line"
+        data-stop
+        aria-expanded={isOpen}
+        aria-controls={isOpen ? said : undefined}
+        onClick={() => {
+          asked.value = !isOpen;
+        }}
+      >
+        <span class="number">{step.number}</span>
         <time>{clock(step.at)}</time>
-        {isNow && <PlanMark mark="now" />}
-        {step.isFeatured && <PlanMark mark="featured" />}
-        {step.isGate && <PlanMark mark="gate" />}
-        <span class="short">{step.short}</span>
-        <Note step={step} note={note} />
-      </div>
+        <span class="what">
+          {step.isFeatured && <PlanMark mark="featured" />}
+          {step.isGate && <PlanMark mark="gate" />}
+          <span class="short">{step.short}</span>
+        </span>
+      </button>
+      {isOpen && (
+        <p class="say" id={said}>
+          {step.text}
+        </p>
+      )}
       {points.map(({ text }) => (
         <p class="point" key={text}>
           {text}
         </p>
       ))}
+      {(isOpen || note !== '') && <NoteAt step={step} note={note} />}
     </li>
-  );
-}
-
-function Note({ step, note }: { step: StepLine; note: string }) {
-  const { plan } = useDesk();
-  const isWritten = useSignal(false);
-  const label = `Note at step ${step.number}`;
-  if (!isWritten.value) {
-    return (
-      <div class="row step-note">
-        {note !== '' && <q>{note}</q>}
-        <button
-          type="button"
-          aria-label={note === '' ? label : `Change the note at step ${step.number}`}
-          onClick={() => {
-            isWritten.value = true;
-          }}
-        >
-          {note === '' ? 'Note' : 'Change'}
-        </button>
-      </div>
-    );
-  }
-  const keep = (event: SubmitEvent) => {
-    event.preventDefault();
-    plan.note(step, String(new FormData(event.currentTarget as HTMLFormElement).get('note') ?? ''));
-    isWritten.value = false;
-  };
-  return (
-    <form class="row step-note" onSubmit={keep}>
-      <input
-        name="note"
-        aria-label={label}
-        autocomplete="off"
-        maxLength={400}
-        defaultValue={note}
-        ref={(field) => field?.focus()}
-      />
-      <button type="submit">Keep</button>
-    </form>
   );
 }

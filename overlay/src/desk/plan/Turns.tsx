@@ -3,14 +3,13 @@ import { useDesk } from '../context.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { ruleName } from './ruleName.ts';
 
-/** Where each featured rule has its turn; one that is not on the way any more was shown already. */
-export function Turns({
-  turns,
-  featured,
-}: {
+interface Props {
   turns: readonly FeaturedLine[];
   featured: readonly FeaturedRule[];
-}) {
+}
+
+/** Where each featured rule has its turn; one that is not on the way any more was shown already. */
+export function Turns({ turns, featured }: Props) {
   const rungs = useDesk().ladder.view.value?.rungs;
   if (featured.length === 0) return null;
   const shown = featured.filter(({ rule }) => !turns.some((turn) => turn.rule === rule));
