@@ -10,7 +10,7 @@ public sealed class RunSheetTests(Chromium chromium) : WithCompanion(chromium)
     private static readonly LocatorAssertionsToContainTextOptions Patiently = new() { Timeout = 30_000 };
 
     [Fact]
-    public async Task A_mistyped_grid_is_vetted_corrected_and_loaded_and_its_run_sheet_goes_on_with_each_entry()
+    public async Task A_mistyped_grid_is_vetted_corrected_and_loaded_with_a_rule_to_show()
     {
         var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("l");
@@ -25,27 +25,74 @@ public sealed class RunSheetTests(Chromium chromium) : WithCompanion(chromium)
         await load.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).ClickAsync();
         await Assertions.Expect(load).ToHaveCountAsync(0);
 
-        await presenter.PressAsync("o");
-        var sheet = presenter.Page.GetByRole(AriaRole.Dialog, new() { Name = "Run sheet" });
+        var sheet = await OpenAsync(presenter);
         await Assertions.Expect(sheet.GetByRole(AriaRole.Status)).ToContainTextAsync("52 steps from here", Patiently);
         await Assertions.Expect(sheet.Locator(".featured-rules b")).ToHaveTextAsync("XY-wing");
-        await sheet.GetByRole(AriaRole.Button, new() { Name = "Note at step 2", Exact = true }).ClickAsync();
-        await presenter.Page.Keyboard.TypeAsync("Thank the setter");
-        await presenter.PressAsync("Enter");
-        await Assertions.Expect(sheet.Locator("q")).ToHaveTextAsync("Thank the setter");
+    }
+
+    [Fact]
+    public async Task It_stands_beside_the_board_and_goes_on_with_each_entry_that_is_made_by_keys_alone()
+    {
+        var presenter = await PresenterPage.OpenAsync(Context, Companion);
+        await presenter.LoadAsync(Examples.Easy);
+        var sheet = await OpenAsync(presenter);
+        await Assertions.Expect(sheet.GetByRole(AriaRole.Status)).ToContainTextAsync("51 steps from here", Patiently);
+        Assert.False(await OverlapAsync(sheet, presenter.Page.Locator(".board-area")));
+        Assert.False(await OverlapAsync(sheet, presenter.Page.Locator(".next-area")));
         await ExpectAccessibleAsync(presenter.Page);
 
-        var first = await sheet.Locator("[aria-current=step] .short").TextContentAsync();
-        var (cell, digit) = (first!.Split(" → ")[1].Split(' ')[0], first[^1..]);
-        await presenter.PressAsync("Escape");
-        await presenter.TypeAsync(cell, digit);
+        // The first step is in words; by O the focus is there, whatever was pressed before it was planned.
+        var now = sheet.Locator("[aria-current=step]");
+        await Assertions.Expect(now.Locator(".say")).Not.ToBeEmptyAsync();
+        await presenter.Cell("r1c1").FocusAsync();
         await presenter.PressAsync("o");
-        await Assertions.Expect(sheet.Locator(".short").Filter(new() { HasText = $"→ {cell} is" })).ToHaveCountAsync(0, new() { Timeout = 30_000 });
-        await Assertions.Expect(sheet.Locator("q")).ToHaveTextAsync("Thank the setter");
+        await Assertions.Expect(now.Locator(".step-line")).ToBeFocusedAsync();
+        await presenter.PressAsync("Tab");
+        await presenter.PressAsync("Enter");
+        await presenter.Page.Keyboard.TypeAsync("Thank the setter");
+        await presenter.PressAsync("Enter");
+        await Assertions.Expect(now.Locator("q")).ToHaveTextAsync("Thank the setter");
+        await Assertions.Expect(now.GetByRole(AriaRole.Button, new() { Name = "Change the note at step 1" })).ToBeFocusedAsync();
+        await presenter.PressAsync("Enter");
+        await presenter.Page.Keyboard.TypeAsync("and nobody else");
+        await presenter.PressAsync("Escape");
+        await Assertions.Expect(now.Locator("q")).ToHaveTextAsync("Thank the setter");
+
+        var first = await now.Locator(".short").TextContentAsync();
+        var (cell, digit) = (first!.Split(" → ")[1].Split(' ')[0], first[^1..]);
+        await presenter.TypeAsync(cell, digit);
+        await Assertions.Expect(sheet.GetByRole(AriaRole.Status)).ToContainTextAsync("Step 2 of 51", Patiently);
+        await Assertions.Expect(now.Locator(".number")).ToHaveTextAsync("2");
+        await Assertions.Expect(now.Locator("time")).Not.ToHaveTextAsync("0:00", new() { Timeout = 30_000 });
         await sheet.Locator(".done-steps summary").FocusAsync();
         await presenter.PressAsync("Enter");
         await Assertions.Expect(sheet.Locator(".done-steps li")).ToContainTextAsync($"{digit} in {cell}");
+        await Assertions.Expect(sheet.Locator(".done-steps q")).ToHaveTextAsync("Thank the setter");
         await ExpectAccessibleAsync(presenter.Page);
+
+        // The same puzzle again, after a reload of the page, which remembers that the sheet was open.
+        await presenter.Page.ReloadAsync();
+        await Assertions.Expect(sheet).ToBeVisibleAsync();
+        await presenter.LoadAsync(Examples.Easy);
+        await Assertions.Expect(now.Locator("q")).ToHaveTextAsync("Thank the setter", new() { Timeout = 30_000 });
+        await now.Locator(".step-line").FocusAsync();
+        await presenter.PressAsync("o");
+        await Assertions.Expect(sheet).ToHaveCountAsync(0);
+        await Assertions.Expect(presenter.Page.Locator("[role=gridcell]:focus")).ToHaveCountAsync(1);
+    }
+
+    private static async Task<ILocator> OpenAsync(PresenterPage presenter)
+    {
+        await presenter.PressAsync("o");
+        var sheet = presenter.Page.GetByRole(AriaRole.Region, new() { Name = "Run sheet" });
+        await Assertions.Expect(sheet).ToBeVisibleAsync();
+        return sheet;
+    }
+
+    private static async Task<bool> OverlapAsync(ILocator one, ILocator other)
+    {
+        var (a, b) = ((await one.BoundingBoxAsync())!, (await other.BoundingBoxAsync())!);
+        return a.X < b.X + b.Width && b.X < a.X + a.Width && a.Y < b.Y + b.Height && b.Y < a.Y + a.Height;
     }
 
     private static async Task ExpectAccessibleAsync(IPage page)

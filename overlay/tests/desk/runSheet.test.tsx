@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { Settings } from '../../src/desk/model/settings.ts';
 import { clock } from '../../src/desk/plan/clock.ts';
 import type { PointFacts, RunSheet, StepLine } from '../../src/wirePlan.ts';
+import { deskView } from '../drawn.ts';
 import { ShownDesk } from './shownDesk.tsx';
 
 let shown: ShownDesk;
@@ -156,15 +157,37 @@ test('Escape leaves a note as it was, clears no air and closes nothing', () => {
   expect(shown.made).toEqual(['ClearAir']);
 });
 
-test('a note is not lost where the focus goes elsewhere, or its step is done while it is written', () => {
+test('a note is not lost where the focus goes elsewhere', () => {
   take();
   writeAt(1, 'Greet');
   act(() => shown.cellAt('r5c5').focus());
-  expect(shown.made).toEqual(['NoteStep "r1c1=5" "" "Greet"']);
 
+  expect(shown.made).toEqual(['NoteStep "r1c1=5" "" "Greet"']);
+  expect(lines('.step-note input')).toEqual([]);
+});
+
+const fromThird = { ...sheet, steps: sheet.steps.slice(2), passages: sheet.passages.slice(1) };
+
+test('while a note is written the sheet stands still, though its step is done meanwhile', async () => {
+  take();
   writeAt(2, 'Then');
-  take({ sheet: { ...sheet, steps: sheet.steps.slice(2), passages: sheet.passages.slice(1) }, notes: [] });
-  expect(shown.made.slice(1)).toEqual(['NoteStep "r1c2=5" "" "Then"']);
+  take({ sheet: fromThird, notes: [] });
+  expect(document.activeElement).toBe(shown.at('.step-note input'));
+  expect(lines('.way')[0]).toContain('Step 3');
+
+  await shown.submit('form.step-note');
+  expect(shown.made).toEqual(['NoteStep "r1c2=5" "" "Then"']);
+  expect(document.activeElement?.closest('[aria-current="step"]')?.textContent).toContain('step 3');
+});
+
+test('a note that was begun for another puzzle is not kept with this one', () => {
+  take();
+  writeAt(1, 'Greet');
+  const cells = deskView().cells.map((cell) => ({ ...cell, isGiven: false }));
+  shown.take({ cells });
+  take({ sheet: fromThird, notes: [] });
+
+  expect([lines('.step-note input'), shown.made]).toEqual([[], []]);
 });
 
 test('O opens the sheet beside the board with the focus at the step that comes now, goes to it, and closes it from within', () => {

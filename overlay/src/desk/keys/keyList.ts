@@ -36,6 +36,7 @@ export const airKeys: readonly KeyEntry[] = [
   { keys: '/', words: 'Filter the deductions' },
   { keys: 'R', words: 'Ladder: which rules are looked for' },
   { keys: 'O', words: 'Run sheet: open it, go to it; in it, close it' },
+  { keys: 'In the sheet: arrows, Enter', words: 'The next step; what to say at it' },
   { keys: 'E', words: 'Cells to watch for a featured rule, one rule after the other' },
   { keys: 'U', words: 'Said or used' },
   { keys: 'N', words: 'Next grade on air' },

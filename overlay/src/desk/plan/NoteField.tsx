@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useDesk } from '../context.ts';
 
 interface Props {
   label: string;
@@ -9,10 +10,10 @@ interface Props {
 }
 
 /**
- * Where a note is written. Enter keeps it and Escape leaves it as it was; whoever goes elsewhere, or whose step is done meanwhile, has
- * written what stands there.
+ * Where a note is written. Enter keeps it and Escape leaves it as it was; whoever goes elsewhere has written what stands there.
  */
 export function NoteField({ label, note, onKeep, onClose }: Props) {
+  const { plan } = useDesk();
   const field = useRef<HTMLInputElement>(null);
   const isOver = useRef(false);
   const newest = useRef({ note, onKeep });
@@ -27,8 +28,12 @@ export function NoteField({ label, note, onKeep, onClose }: Props) {
 
   // Before the next key comes: on the desk a letter is a command.
   useLayoutEffect(() => {
+    plan.beginNote();
     field.current?.focus();
-    return () => end(true);
+    return () => {
+      end(true);
+      plan.endNote();
+    };
   }, []);
 
   const close = (keeps: boolean, byKey: boolean) => {

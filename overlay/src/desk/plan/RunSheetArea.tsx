@@ -14,7 +14,7 @@ import './plan.css';
 /** The way through the puzzle beside the board: what was done, what comes now with what to say, and what comes later. */
 export function RunSheetArea() {
   const { plan } = useDesk();
-  const view = plan.view.value;
+  const view = plan.shown.value;
   const sheet = view?.sheet ?? null;
   const area = useRef<HTMLElement>(null);
   const way = useRef<HTMLDivElement>(null);
@@ -22,7 +22,7 @@ export function RunSheetArea() {
   return (
     <Area name="Run sheet" class="run-sheet-area" focusable={area} aside={<Close />}>
       <p class="way" role="status">
-        {words(view, plan.isBehind.value)}
+        {words(plan.view.value, plan.isBehind.value)}
       </p>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: arrow keys go from one of its controls to the next */}
       <div class="sheet-way" ref={way} onKeyDown={steer}>

@@ -24,7 +24,7 @@ export function useSheetFocus(
   const goNow = () => {
     const row = nowIn(way.current);
     showFirst(way.current, row);
-    (row?.querySelector<HTMLElement>(`[${stop}]`) ?? area.current)?.focus({ preventScroll: row !== null });
+    (row?.querySelector<HTMLElement>(`[${stop}]`) ?? area.current)?.focus();
   };
 
   // Before the next key comes: it would be heard by what had the focus before.
@@ -35,8 +35,11 @@ export function useSheetFocus(
   }, [visits]);
 
   useLayoutEffect(() => {
-    // A step that was done takes the focus with it.
-    if (wasIn && !isIn()) goNow();
+    // A step that was done, or is not on the way any more, takes the focus with it.
+    if (wasIn && document.activeElement === document.body) goNow();
+  });
+
+  useLayoutEffect(() => {
     if (!isIn()) showFirst(way.current, nowIn(way.current));
   }, [now]);
 
