@@ -43,7 +43,7 @@ public sealed record Follower
     /// <param name="content">What stands there; null to take what was read.</param>
     /// <returns>The same follower where nothing was read yet.</returns>
     public Follower Told(Cell cell, CellContent? content) =>
-        Before is { } last ? this with { Words = Words.SetItem(cell, new(last[cell].Content, content ?? last[cell].Content)) } : this;
+        Before is { } last ? this with { Words = Words.SetItem(cell, new(last[cell], content ?? last[cell].Content)) } : this;
 
     /// <summary>Looks at a frame.</summary>
     /// <param name="screen">What was read.</param>
@@ -77,7 +77,7 @@ public sealed record Follower
 
     private SeenCell Meant(Cell cell, SeenCell seen)
     {
-        var said = IsSaid(cell, seen.Content);
+        var said = IsSaid(cell, seen);
         var content = said ? Words[cell].Meant : seen.Content;
         if (WithMarks)
             return new(content, seen.IsGiven, said || seen.IsSure);
@@ -86,8 +86,9 @@ public sealed record Follower
         return new(content.WithoutMarks(), seen.IsGiven, said || seen.IsSure || isMarked);
     }
 
-    // What was said is learned, and may be what is read from then on.
-    private bool IsSaid(Cell cell, CellContent read) => Words.TryGetValue(cell, out var word) && (word.Read == read || word.Meant == read);
+    // What was said is learned, and may be what is read from then on. A cell that is surely empty holds no sign that was not read.
+    private bool IsSaid(Cell cell, SeenCell seen) => Words.TryGetValue(cell, out var word)
+        && (word.Meant == seen.Content || (word.Read.Content == seen.Content && (word.Read.IsSure || !seen.IsSure || !seen.Content.IsEmpty)));
 
     private FollowStep Wait(PuzzleSeen.Kind puzzle, Screen meant)
     {
@@ -101,8 +102,10 @@ public sealed record Follower
 
     private FollowStep Follow(Screen meant, CellSet steady, SessionState state, DateTimeOffset now)
     {
-        var changed = steady & meant.Where((cell, seen) => !Taken.TryGetValue(cell, out var taken) || taken != seen.Content);
-        var held = Holding.Of(meant, changed, state.Grid, cell => IsSaid(cell, Before![cell].Content));
+        // A sign that is read as nothing at all is no empty cell.
+        var changed = steady & meant.Where((cell, seen) =>
+            !Taken.TryGetValue(cell, out var taken) || taken != seen.Content || (seen.Content.IsEmpty && !seen.IsSure));
+        var held = Holding.Of(meant, changed, state.Grid, cell => IsSaid(cell, Before![cell]));
         if (held.Count(each => each.Reason == HeldReason.Unsure) > MostUnsure)
             return new(this, FollowStatus.GridNotFound, []);
         var taken = changed - CellSet.Of([.. held.Select(each => each.Cell)]);
@@ -174,5 +177,5 @@ public sealed record Follower
     }
 
     // What the presenter said of a reading, for as long as it stays that one.
-    private readonly record struct Word(CellContent Read, CellContent Meant);
+    private readonly record struct Word(SeenCell Read, CellContent Meant);
 }

@@ -33,12 +33,12 @@ public sealed class HeldReadingTests(SharingBrowser browser) : WithFollowing(bro
     {
         var (program, presenter) = await FollowAsync();
         await presenter.Page.EvaluateAsync("document.activeElement?.blur()");
-        await program.ScribbleAsync("r5c5", "&");
+        await program.ScribbleAsync("r5c5", "Ψ");
         await Assertions.Expect(Asked(presenter)).ToContainTextAsync("r5c5 is hard to read", new() { Timeout = Patience });
         await presenter.PressAsync("5");
         await ExpectAsync(presenter, "r5c5", "5");
 
-        await program.ScribbleAsync("r9c3", "&");
+        await program.ScribbleAsync("r9c3", "Ψ");
         await ExpectAsync(presenter, "r9c3", "5");
         await Assertions.Expect(Asked(presenter)).ToHaveCountAsync(0);
         Assert.Equal(

@@ -40,7 +40,7 @@ public sealed class HiddenPanelTests
 
         Assert.Equal("hidden", await panel.EvaluateAsync("document.visibilityState"));
         Assert.Equal(
-            [new DigitPlaced(default, Cell.Parse("r5c5"), Digit.Of(5)), new EntryUndone(default), new DigitPlaced(default, Cell.Parse("r5c5"), Digit.Of(5))],
+            [new DigitPlaced(default, Cell.Parse("r5c5"), Digit.Of(5)), new EntryUndone(default), new EntryRedone(default)],
             KeptLog.Entries(companion.Folder));
         await panel.ShowAsync();
         await panel.UntilAsync("document.querySelector(`[role=gridcell][aria-label='r5c5, 5']`)");

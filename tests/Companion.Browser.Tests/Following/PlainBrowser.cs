@@ -18,7 +18,7 @@ internal sealed class PlainBrowser : IAsyncDisposable
     private int _asked;
 
     private PlainBrowser(BrowserTypeLaunchOptions options) => _process = Process.Start(new ProcessStartInfo(
-        options.ExecutablePath!, [.. options.Args!, "--headless=new", "--remote-debugging-port=0", $"--user-data-dir={_profile}", "about:blank"])
+        options.ExecutablePath!, [.. options.Args!, "--headless=new", "--window-size=1280,900", "--remote-debugging-port=0", $"--user-data-dir={_profile}", "about:blank"])
     {
         RedirectStandardOutput = true,
         RedirectStandardError = true,

@@ -15,7 +15,17 @@ internal sealed class PlainTab(PlainBrowser browser, string target, string sessi
     }
 
     /// <summary>Waits until a script says true.</summary>
-    public Task UntilAsync(string script) => PlainBrowser.Until(async () => await EvaluateAsync($"!!({script})") == "true");
+    public async Task UntilAsync(string script)
+    {
+        try
+        {
+            await PlainBrowser.Until(async () => await EvaluateAsync($"!!({script})") == "true");
+        }
+        catch (OperationCanceledException)
+        {
+            Assert.Fail($"{script} did not come true on this page: {await EvaluateAsync("document.body.innerText")}");
+        }
+    }
 
     /// <summary>Clicks a button by its label, when there is one.</summary>
     public async Task ClickAsync(string label)

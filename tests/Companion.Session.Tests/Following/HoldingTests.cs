@@ -43,6 +43,38 @@ public sealed class HoldingTests
     }
 
     [Fact]
+    public void A_sign_that_is_read_as_nothing_at_all_waits_until_it_is_said_or_gone()
+    {
+        var sign = _show.Screen(("r1c1", SeesNothing(isSure: false)));
+        _show.LookTwice(sign);
+        Assert.Equal([new HeldCell(Cell.Parse("r1c1"), default, HeldReason.Unsure)], _show.Last.Held);
+        Assert.Empty(_show.LookTwice().Held);
+
+        _show.LookTwice(sign);
+        _show.Say("r1c1", 4);
+        Assert.Empty(_show.Look(sign).Held);
+        Assert.Equal("r1c1=4", _show.Session.State.Grid.Placed.ToString());
+
+        // What was said is learned, and then the cell is emptied.
+        _show.LookTwice(_show.Screen(("r1c1", Sees(4))));
+        Assert.Equal("r1c1=4", _show.Session.State.Grid.Placed.ToString());
+        _show.LookTwice();
+        Assert.Empty(_show.Session.State.Grid.Placed);
+        Assert.Empty(_show.Last.Held);
+    }
+
+    [Fact]
+    public void A_shape_that_the_presenter_calls_nothing_is_not_asked_about_again()
+    {
+        var shape = _show.Screen(("r1c1", SeesNothing(isSure: false)));
+        _show.LookTwice(shape);
+        _show.Say("r1c1", 0);
+
+        Assert.Empty(_show.LookTwice(shape).Held);
+        Assert.Equal(FollowStatus.Following, _show.Last.Status);
+    }
+
+    [Fact]
     public void A_reading_that_has_learned_what_was_said_is_not_asked_about_again_however_unsure_it_stays()
     {
         _show.LookTwice(_show.Screen(("r1c1", Sees(7, isSure: false))));

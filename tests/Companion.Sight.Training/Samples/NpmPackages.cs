@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Diagnostics;
 
 namespace Companion.Sight.Samples;
@@ -25,12 +26,26 @@ internal static class NpmPackages
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        using var npm = Process.Start(start) ?? throw new InvalidOperationException("npm could not be started.");
+        using var npm = Start(start);
         var errors = npm.StandardError.ReadToEndAsync();
         npm.StandardOutput.ReadToEnd();
         npm.WaitForExit();
         if (npm.ExitCode != 0)
-            throw new InvalidOperationException($"npm could not bring the packages of {list}: see to its registry. It said: {errors.Result}");
+            throw new InvalidOperationException(
+                $"npm could not bring the packages of {list}: see to the network and to npm's registry, and run this again. npm said: {errors.Result.Trim()}");
         File.WriteAllText(done, wanted);
+    }
+
+    private static Process Start(ProcessStartInfo npm)
+    {
+        const string Away = "The packages come by npm, which could not be started: install Node.js, or put npm on the path.";
+        try
+        {
+            return Process.Start(npm) ?? throw new InvalidOperationException(Away);
+        }
+        catch (Win32Exception fault)
+        {
+            throw new InvalidOperationException(Away, fault);
+        }
     }
 }

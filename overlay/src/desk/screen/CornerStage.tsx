@@ -59,7 +59,7 @@ export function CornerStage({ stream, size, corners, isFixed, onMove }: Props) {
     <div
       ref={stage}
       class="corner-stage"
-      style={{ aspectRatio: `${size.width} / ${size.height}` }}
+      style={{ aspectRatio: `${size.width} / ${size.height}`, '--ratio': size.width / size.height }}
       onPointerMove={pull}
       onPointerUp={letGo}
       onPointerCancel={letGo}
