@@ -58,6 +58,7 @@ public static class Decider
             RemoveCue remove => CueRequests.Remove(state, remove, now),
             SweepCues => CueRequests.Sweep(state, now),
             AttributeEntry found => ProofRequests.Attribute(state, found, now),
+            NoteFoundFirst found => CallRequests.Note(state, found, now),
             EndShow => Decision.Of(new ShowEnded(now)),
             SettleMarks => MarkRequests.Settle(state, now),
             _ when state.Grid.Puzzle is null => Decision.Refuse("Load a puzzle first."),

@@ -51,6 +51,8 @@ public static class Evolver
             AudienceDoorSet set => state with { Asks = state.Asks with { Door = set.Door } },
             DeductionCued or TextCued or CueReworded or CueRegraded or CueMoved or CueTurned or CuesRemoved =>
                 state with { Cues = CueEffects.Apply(state, happened) },
+            // Nothing that is shown depends on it: it is for looking back.
+            CellsFoundFirst => state,
             ShowEnded => state with
             {
                 IsOver = true,

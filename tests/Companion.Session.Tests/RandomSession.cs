@@ -90,6 +90,7 @@ internal sealed class RandomSession
         12 or 11 => AboutRecording(),
         10 => new NoteStep(CandidateSet.Of(new Candidate(AnyCell(), AnyDigit())), CandidateSet.Empty, _random.Next(3) == 0 ? "" : "Slowly"),
         9 => new FeatureRules(new([new(new("xy-wing"), (Timing)_random.Next(2))])),
+        8 when _random.Next(2) == 0 => new NoteFoundFirst(_random.Next(1, 3), new([new(AnyCell(), 5)])),
         8 => new StandByCalls(new([.. AnyCells().Select(cell => new CellCalls(cell, _random.Next(0, 40), 0, 0, null, null))])),
         7 => new SetAudienceDoor((AudienceDoor)_random.Next(-1, 4)),
         0 => new LimitAsks(new(_random.Next(4) > 0, (Grade)_random.Next(0, 6), _random.Next(2) == 0)),

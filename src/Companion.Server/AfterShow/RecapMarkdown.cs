@@ -29,6 +29,7 @@ internal static class RecapMarkdown
         text.Append(Escaped(words.CourseOf(puzzle))).Append("\n\n    ").Append(BoardText.Write(puzzle.Start)).Append('\n');
         Section(text, "###", "Steps of the show", [.. words.FeaturedOf(puzzle).Select(each => $"{each.At} {each.Hint.Words.Spoken}")]);
         Section(text, "###", "What came true", words.RemarksOf(puzzle));
+        Section(text, "###", "What viewers found first", RecapWords.FoundFirstOf(puzzle));
         Section(text, "###", "Overlooked", words.OverlookedOf(puzzle));
         if (isPrivate)
             Section(text, "###", "Mistakes and their mending", RecapWords.SlipsOf(puzzle));

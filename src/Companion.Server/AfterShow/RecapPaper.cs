@@ -33,6 +33,7 @@ internal static class RecapPaper
         }
 
         foreach (var block in Section("What came true", words.RemarksOf(puzzle))
+            .Concat(Section("What viewers found first", RecapWords.FoundFirstOf(puzzle)))
             .Concat(Section("Overlooked", words.OverlookedOf(puzzle)))
             .Concat(isPrivate ? Section("Mistakes and their mending", RecapWords.SlipsOf(puzzle)) : []))
         {

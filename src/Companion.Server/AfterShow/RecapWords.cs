@@ -46,15 +46,23 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
         var grade = GradeFigures.Of(puzzle.Grade);
         var hardest = puzzle.Grade.Hardest is { } rung ? $", hardest rule {Wording.NameOf(rung.Rule.Id)}" : "";
         var end = puzzle.SolvedAt is { } at ? $"solved at {VideoClock.Of(at)}" : "not finished";
-        var called = puzzle.CalledFirst > 0 ? $" {Count(puzzle.CalledFirst, "cell")} had been called by viewers on air before the digit was entered." : "";
+        var called = puzzle.CalledFirst > 0 && puzzle.FoundFirst.IsEmpty ? $" {Count(puzzle.CalledFirst, "cell")} had been called by viewers on air before the digit was entered." : "";
         return $"Grade: {grade.Word}{hardest}. Begun at {VideoClock.Of(puzzle.From)}, {end}, after {Count(puzzle.Entries, "entry", "entries")}.{called}";
     }
 
-    /// <summary>Remarks that came true, the rarest first.</summary>
+    /// <summary>Remarks that came true, the rarest first, and which digit was finished first.</summary>
     public ImmutableArray<string> RemarksOf(RecapPuzzle puzzle) =>
     [
         .. Rarity.Rank(puzzle.TrueRemarks.Where(IsOfAStep)).Take(MostRemarks).Select(point =>
-            $"{VideoClock.Of(puzzle.ToldAt[point.Step!.Value])} {PointText.Of(point, puzzle.Told, Wording, Rarity)}"),
+            $"{VideoClock.Of(puzzle.ToldAt[point.Step!.Value])} {TextOf(point, puzzle)}"),
+        .. puzzle.FirstDigit is { } first ? new[] { $"{VideoClock.Of(first.At)} The first digit to be finished was {first.Digit}." } : [],
+    ];
+
+    /// <summary>What viewers found first.</summary>
+    public static ImmutableArray<string> FoundFirstOf(RecapPuzzle puzzle) =>
+    [
+        .. puzzle.FoundFirst.Select(each =>
+            $"{VideoClock.Of(each.At)} {each.Found.Cell}: {(each.Found.AtLeast == 1 ? "a viewer" : $"{each.Found.AtLeast} viewers or more")} had found it before.")
     ];
 
     /// <summary>What was overlooked, and for how long.</summary>
@@ -89,9 +97,14 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
             Wording.HintsFor(puzzle.Told.Steps[place].Board, puzzle.Told.Steps[place].Deduction).Why)),
     ];
 
-    // Those that count steps of a route mean nothing where only some steps were told.
-    private static bool IsOfAStep(TalkingPoint point) =>
-        point.Step is not null && point is not (TalkingPoint.OneInTheWay or TalkingPoint.FirstDigit);
+    // Of a show only some steps were told: what counts all steps of a route is not true of it, and the digit that was finished first is
+    // what was seen to be.
+    private static bool IsOfAStep(TalkingPoint point) => point is { Step: not null } and not TalkingPoint.FirstDigit;
+
+    // A show has times where a route has steps.
+    private string TextOf(TalkingPoint point, RecapPuzzle puzzle) => point is TalkingPoint.OneInTheWay one
+        ? $"Since {VideoClock.Of(puzzle.ToldAt[one.Earlier])} only {one.InTheWay.Digit} in {one.InTheWay.Cell} had been in the way of the {Wording.NameOf(puzzle.Told.Steps[one.Step!.Value].Deduction.Rule)}."
+        : PointText.Of(point, puzzle.Told, Wording, Rarity);
 
     private static string Count(int number, string one, string? several = null) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several ?? one + "s")}");

@@ -57,7 +57,7 @@ internal sealed class PictureOptions
     /// <param name="asked">What was typed.</param>
     /// <param name="what">What is being done.</param>
     /// <param name="draws">Each makes what to draw, of the size that was asked for.</param>
-    /// <param name="cancel">Leaves files as they were that are not written yet.</param>
+    /// <param name="cancel">Leaves all files as they were.</param>
     /// <returns>What the command leaves behind.</returns>
     /// <exception cref="PlainException">A file cannot be written, or its ending is none of those that are known.</exception>
     public int WriteAll(ParseResult asked, string what, ImmutableArray<Func<ImageSize, Artwork>> draws, CancellationToken cancel)
@@ -65,14 +65,11 @@ internal sealed class PictureOptions
         var name = asked.GetRequiredValue(_output);
         var format = FormatOf(name);
         var files = Enumerable.Range(1, draws.Length).Select(number => OutputFile.At(Numbered(name, number), _output.Name)).ToList();
-        var done = 0;
-        using (LongWork.Begin(asked.InvocationConfiguration, what, () => $"{Volatile.Read(ref done)} of {draws.Length}"))
+        var made = new Tally();
+        using (LongWork.Begin(asked.InvocationConfiguration, what, () => $"{made.Value} of {draws.Length}"))
         {
-            foreach (var (file, draw) in files.Zip(draws))
-            {
-                file.Write(format(draw(asked.GetValue(_size) ?? _usual)), cancel);
-                Interlocked.Increment(ref done);
-            }
+            OutputFile.WriteAll(
+                [.. files.Zip(draws, (file, draw) => (file, (Func<byte[]>)(() => format(draw(asked.GetValue(_size) ?? _usual)))))], made, cancel);
         }
 
         foreach (var file in files)

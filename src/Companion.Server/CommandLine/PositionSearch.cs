@@ -26,6 +26,9 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
     // Some minutes of work.
     private const int MostTries = 100_000;
 
+    // After so many without a position the rule is rare.
+    private const long Telling = 5_000;
+
     private int Count => asked ?? UsualCount;
 
     /// <summary>Looks in a file of puzzles; lines that are none are named on the error stream.</summary>
@@ -69,7 +72,7 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
     {
         var (tried, found) = (new Tally(), 0);
         using var work = LongWork.Begin(
-            streams, What, () => string.Create(CultureInfo.InvariantCulture, $"{tried.Value:N0} puzzles made, {found} of {Count} found"));
+            streams, What, () => SoFar(tried.Value, found, Count));
         var rules = ladder[rule].Rule.Effort == Effort.LastResort ? ladder.UpTo(rule) : ladder.WithoutLastResorts();
         var chosen = PracticePosition.Choose(
             PuzzleMaker.Make(new(rules, new(), [rule]), seed, Environment.ProcessorCount, tried, MostTries, cancel).Select(First), Count);
@@ -78,7 +81,7 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
             : throw TooFew(
                 chosen.Length,
                 string.Create(CultureInfo.InvariantCulture, $"in {MostTries:N0} puzzles made for it"),
-                "name a file of puzzles that have it with --from");
+                "name a file of puzzles that have it with --from, or leave out families of easier rules with --without-family");
 
         IEnumerable<PracticePosition> First(MadePuzzle made)
         {
@@ -89,6 +92,17 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
     }
 
     private bool IsFit(PracticePosition position) => withMarks || position.Gone.IsEmpty;
+
+    /// <summary>How far a search in puzzles of our own has come, and what to do where it will take long.</summary>
+    /// <param name="tried">How many puzzles were made.</param>
+    /// <param name="found">How many positions were found.</param>
+    /// <param name="wanted">How many are wanted.</param>
+    internal static string SoFar(long tried, int found, int wanted)
+    {
+        var isRare = tried >= Telling && found * Telling < tried;
+        return string.Create(CultureInfo.InvariantCulture, $"{tried:N0} puzzles made, {found} of {wanted} found")
+            + (isRare ? "; the rule is rarely needed beside easier ones: leave out families of them with --without-family, or name a file of puzzles with --from" : "");
+    }
 
     // Who asks for no number takes what there is.
     private ImmutableArray<PracticePosition> Enough(ImmutableArray<PracticePosition> found, string where, string wayOut) =>

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using System.Text;
 using Companion.Drawing.Paper;
 using Companion.Server.AfterShow;
 using Companion.Server.Data;
@@ -39,14 +41,20 @@ internal static class RecapCommand
                 words = new(RecapMaker.Of(opened.Show, chapters, options.Cut(asked, ladder), tally, cancel), wording, ShippedFiles.Rarity());
             }
 
-            var document = new PaperDocument(words.Title, PaperSize.A4, RecapPaper.Of(words, asked.GetValue(isPrivate)));
-            files[0]?.Write(PaperHtml.Write(document), cancel);
-            files[1]?.Write(PaperPdf.Write(document), cancel);
-            files[2]?.Write(RecapMarkdown.Of(words, asked.GetValue(isPrivate)), cancel);
-            if (files.TrueForAll(file => file is null))
-                streams.Output.Write(RecapMarkdown.Of(words, asked.GetValue(isPrivate)));
-            foreach (var file in files.OfType<OutputFile>())
+            var (withSlips, document) = (asked.GetValue(isPrivate), new PaperDocument(words.Title, PaperSize.A4, RecapPaper.Of(words, asked.GetValue(isPrivate))));
+            Func<byte[]>[] writers =
+            [
+                () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)),
+                () => PaperPdf.Write(document),
+                () => Encoding.UTF8.GetBytes(RecapMarkdown.Of(words, withSlips)),
+            ];
+            ImmutableArray<(OutputFile File, Func<byte[]> Content)> named =
+                [.. files.Zip(writers).Where(each => each.First is not null).Select(each => (each.First!, each.Second))];
+            OutputFile.WriteAll(named, null, cancel);
+            foreach (var (file, _) in named)
                 file.Report(streams.Output);
+            if (named.IsEmpty)
+                streams.Output.Write(RecapMarkdown.Of(words, withSlips));
             return Task.FromResult(ExitCode.Fine);
         });
         return command;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using System.Text.Json;
@@ -69,21 +70,17 @@ internal static class SheetCommand
             var wording = ShippedFiles.Wording(whole);
             var sheet = new PracticeSheet(wanted, positions, withMarks, wording);
             var document = paper.Document(asked, sheet.Title, sheet.Blocks);
-            Write(pdfFile, () => PaperPdf.Write(document));
-            Write(htmlFile, () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)));
+            (OutputFile? File, Func<byte[]> Content)[] files =
+                [(pdfFile, () => PaperPdf.Write(document)), (htmlFile, () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)))];
+            ImmutableArray<(OutputFile File, Func<byte[]> Content)> named = [.. files.Where(each => each.File is not null).Select(each => (each.File!, each.Content))];
+            OutputFile.WriteAll(named, null, cancel);
+            foreach (var (file, _) in named)
+                file.Report(asked.GetValue(json) ? streams.Error : streams.Output);
             if (asked.GetValue(json))
                 streams.Output.WriteLine(JsonSerializer.Serialize(SheetResult.Of(wanted, positions, sheet, wording), WireJson.Options));
-            else if (pdfFile is null && htmlFile is null)
+            else if (named.IsEmpty)
                 SheetResult.Of(wanted, positions, sheet, wording).Write(streams.Output);
             return Task.FromResult(areAllGood ? ExitCode.Fine : ExitCode.BadPuzzle);
-
-            void Write(OutputFile? file, Func<byte[]> content)
-            {
-                if (file is null)
-                    return;
-                file.Write(content(), cancel);
-                file.Report(asked.GetValue(json) ? streams.Error : streams.Output);
-            }
         });
         return command;
     }

@@ -52,7 +52,7 @@ internal static class ShowsCommand
         var output = new Option<string>("--out") { Description = "The file to write, closed to other users.", HelpName = "file", Required = true };
         var command = new Command(
             "export",
-            "Writes a show as one JSON file: every entry and mistake, what stood by or was on air, call-outs, notes, proofs, times and edited chapters. It holds nothing of viewers.")
+            "Writes a show as one JSON file: every entry and mistake, what stood by or was on air, call-outs, notes, proofs, times and edited chapters. Of viewers it holds only about how many found a cell first.")
         {
             show, output, data,
         };

@@ -60,6 +60,27 @@ internal sealed class OutputFile
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public void Write(string content, CancellationToken cancel) => Write(Encoding.UTF8.GetBytes(content), cancel);
 
+    /// <summary>Writes several files, all of which are made before the first is written: who stops it finds none of them.</summary>
+    /// <param name="files">The files, each with what makes its content.</param>
+    /// <param name="made">Told how many were made.</param>
+    /// <param name="cancel">Leaves what was there before.</param>
+    /// <exception cref="PlainException">One cannot be written; those before it are.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static void WriteAll(IReadOnlyList<(OutputFile File, Func<byte[]> Content)> files, IProgress<long>? made, CancellationToken cancel)
+    {
+        var contents = new List<byte[]>(files.Count);
+        foreach (var (_, content) in files)
+        {
+            cancel.ThrowIfCancellationRequested();
+            contents.Add(content());
+            made?.Report(contents.Count);
+        }
+
+        cancel.ThrowIfCancellationRequested();
+        foreach (var ((file, _), content) in files.Zip(contents))
+            file.Write(content, CancellationToken.None);
+    }
+
     /// <summary>Says that it was written; not where it is a device, which may be the very place where this is said.</summary>
     /// <param name="output">Where to.</param>
     /// <param name="done">What was done, as in "Written".</param>

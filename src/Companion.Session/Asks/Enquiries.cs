@@ -6,6 +6,7 @@ using Companion.Session.Asks.Delays;
 using Companion.Session.Asks.Gathering;
 using Companion.Session.Asks.Steps;
 using Companion.Session.Asks.Viewers;
+using Companion.Session.Commands;
 using Companion.Session.State;
 using Companion.Session.Views;
 
@@ -28,6 +29,7 @@ public sealed class Enquiries
     private readonly ViewerBook _viewers;
     private readonly QuestionQueue _questions;
     private AskRules? _rules;
+    private NoteFoundFirst? _lastFound;
     private long _show;
     private long _sequence;
     private long _answers;
@@ -47,8 +49,9 @@ public sealed class Enquiries
         (_viewers, _questions) = (new(settings.MostViewers), new(settings));
     }
 
-    /// <summary>When the next answer is due, or null where nobody waits.</summary>
-    public DateTimeOffset? NextAt => _questions.NextAt;
+    /// <summary>When the next answer, or what is to be kept of calls, is due; null where nothing is waited for.</summary>
+    public DateTimeOffset? NextAt =>
+        _lastFound is not null ? DateTimeOffset.MinValue : new[] { _questions.NextAt, _calls.SureAt(Delay) }.Min();
 
     /// <summary>What the presenter sees of the viewers.</summary>
     public ViewersView View => new(
@@ -112,6 +115,18 @@ public sealed class Enquiries
             due.Add(MayGoOut(question.Prepared.Answer, now) ? Answer(question, now) : Drop(question));
         return due.ToImmutable();
     }
+
+    /// <summary>In which cells viewers were first, as far as that came to be sure; each cell is told once. Null where there are none.</summary>
+    /// <param name="now">The time.</param>
+    public NoteFoundFirst? FoundFirst(DateTimeOffset now)
+    {
+        var last = _lastFound;
+        _lastFound = null;
+        return last ?? FoundUntil(now);
+    }
+
+    private NoteFoundFirst? FoundUntil(DateTimeOffset now) =>
+        _calls.TakeFirst(now, Delay).ToList() is { Count: > 0 } cells ? new(_calls.Loading, new([.. cells])) : null;
 
     private bool Queue(Asked asked, Viewer viewer, Func<Prepared?> prepare)
     {
@@ -180,6 +195,9 @@ public sealed class Enquiries
         _viewers.Clear();
         _questions.MakeStale();
         _measure.Forget();
+
+        // Nobody's call comes any more: of all that was placed it is sure now.
+        _lastFound = FoundUntil(DateTimeOffset.MaxValue);
         _calls.Clear();
     }
 

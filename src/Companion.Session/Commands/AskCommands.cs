@@ -1,6 +1,7 @@
 using Companion.Session.Asks;
 using Companion.Session.Asks.Delays;
 using Companion.Session.Audience;
+using Companion.Session.State;
 
 namespace Companion.Session.Commands;
 
@@ -25,6 +26,11 @@ public sealed record HideDelayCode : Command;
 
 /// <summary>The show is over: the companion forgets who asked and who called what.</summary>
 public sealed record EndShow : Command;
+
+/// <summary>Keep in which cells viewers were first. Comes from the session itself, without anything of a viewer.</summary>
+/// <param name="Loading">The loading of the puzzle that they are of; of another one nothing is kept.</param>
+/// <param name="Cells">The cells, each with how many viewers at least were right.</param>
+public sealed record NoteFoundFirst(int Loading, ValueArray<CalledCell> Cells) : Command;
 
 /// <summary>Set who may open the audience's page.</summary>
 /// <param name="Door">Who.</param>

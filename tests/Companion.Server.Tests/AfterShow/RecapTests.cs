@@ -5,6 +5,7 @@ using Companion.Server.Settings;
 using Companion.Server.Tests.Paper;
 using Companion.Server.Tests.Running;
 using Companion.Session.AfterShow.Recaps;
+using Companion.Session.Events;
 using Companion.Session.Shows;
 
 namespace Companion.Server.Tests.AfterShow;
@@ -71,6 +72,23 @@ public sealed class RecapTests : IDisposable
             Assert.Contains(each.Deduction, Quick.Scan(each.Board, TestContext.Current.CancellationToken));
         });
         Assert.Equal(RecapMaker.ScansOf(show), puzzle.Curve.Length);
+    }
+
+    // The whole puzzle, an entry every ten seconds: when the ninth of a digit was there is counted from the entries.
+    [Fact]
+    public void The_digit_that_was_finished_first_is_told_with_its_time()
+    {
+        var show = MadeShow.Whole();
+        var counts = new int[10];
+        foreach (var given in MadeShow.Lanterns.Where(char.IsAsciiDigit))
+            counts[given - '0']++;
+        var ninth = show.Events.OfType<DigitPlaced>().First(placed => ++counts[placed.Digit.Value] == 9);
+        var words = Words(show);
+        var first = Assert.Single(words.Recap.Puzzles).FirstDigit;
+
+        Assert.Equal((ninth.At - show.Began, ninth.Digit), first);
+        Assert.Equal(
+            $"{VideoClock.Of(ninth.At - show.Began)} The first digit to be finished was {ninth.Digit}.", words.RemarksOf(words.Recap.Puzzles[0])[^1]);
     }
 
     [Fact]

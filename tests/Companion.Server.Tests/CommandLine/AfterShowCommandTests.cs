@@ -2,6 +2,7 @@ using Companion.Server.Data;
 using Companion.Server.Log;
 using Companion.Server.Tests.AfterShow;
 using Companion.Server.Tests.Running;
+using Companion.Session.Events;
 using SkiaSharp;
 
 namespace Companion.Server.Tests.CommandLine;
@@ -49,6 +50,69 @@ public sealed class AfterShowCommandTests : IDisposable
         Assert.Contains("two-2.svg", output, StringComparison.Ordinal);
         using var sheet = SKBitmap.Decode(_folder.In("all.png"));
         Assert.Equal((1920, 1080), (sheet.Width, sheet.Height));
+    }
+
+    // A show of so many hard puzzles that looking at it takes seconds. Ctrl+C does what TERM does.
+    [Fact]
+    public async Task A_recap_that_is_stopped_leaves_every_file_as_it_was()
+    {
+        using var folder = new TemporaryFolder();
+        var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.Zero);
+        using (var log = SqliteEventLog.Open(DataFolder.Open(folder.Path)))
+            log.Append(0, [.. Enumerable.Range(0, 60).Select(index => new PuzzleLoaded(at.AddMinutes(index), Grids.EssayTwo, "", "", ""))]);
+        await File.WriteAllTextAsync(_folder.In("recap.pdf"), "of last week", TestContext.Current.CancellationToken);
+        var before = Directory.GetFileSystemEntries(_folder.Path);
+
+        var (code, said) = await CompanionProcess.Interrupt(
+            "-TERM", "recap", "latest", "--data", folder.Path, "--pdf", _folder.In("recap.pdf"), "--html", _folder.In("recap.html"), "--md", _folder.In("recap.md"));
+
+        Assert.Equal(2, code);
+        Assert.StartsWith("Looking at every moment again: ", said, StringComparison.Ordinal);
+        Assert.EndsWith("Stopped; no file was written.\n", said, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.GetFileSystemEntries(_folder.Path));
+        Assert.Equal("of last week", await File.ReadAllTextAsync(_folder.In("recap.pdf"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task A_recap_goes_into_each_file_that_is_named_and_is_printed_where_none_is()
+    {
+        var (code, output, _) = await Cli.Run(
+            "recap", "1", "--stop-at", "xy-wing", "--data", _folder.Path, "--pdf", _folder.In("recap.pdf"), "--html", _folder.In("recap.html"), "--md", _folder.In("recap.md"));
+
+        Assert.Equal(0, code);
+        Assert.Equal($"Written to {_folder.In("recap.html")}.\nWritten to {_folder.In("recap.pdf")}.\nWritten to {_folder.In("recap.md")}.\n", output);
+        Assert.Equal(
+            await File.ReadAllTextAsync(_folder.In("recap.md"), TestContext.Current.CancellationToken),
+            (await Cli.Run("recap", "1", "--stop-at", "xy-wing", "--data", _folder.Path)).Output);
+    }
+
+    [Theory]
+    [InlineData("recap", "1", "--pdf")]
+    [InlineData("chapters", "1", "--out")]
+    [InlineData("captions", "1", "--out")]
+    [InlineData("description", "1", "--out")]
+    [InlineData("shows", "export", "1", "--out")]
+    public async Task A_file_that_cannot_be_written_is_said_before_any_work(params string[] words)
+    {
+        var file = _folder.In("nowhere", "file.txt");
+
+        Assert.Equal(
+            (2, "", $"The file {file} cannot be written: name another one with {words[^1]}.\n"),
+            await Cli.Run([.. words, file, "--data", _folder.Path]));
+    }
+
+    [Theory]
+    [InlineData("recap")]
+    [InlineData("chapters")]
+    [InlineData("captions")]
+    [InlineData("description")]
+    [InlineData("contact-sheet", "--out", "sheet.png")]
+    [InlineData("still", "--out", "still.png", "--show")]
+    [InlineData("thumbnail", "--out", "thumb.png", "--show")]
+    [InlineData("sheet", "--rule", "xy-wing", "--from")]
+    public async Task A_show_that_is_not_there_is_said_in_one_sentence(params string[] words)
+    {
+        Assert.Equal((2, "", "There is no show 9: 'companion shows' lists them.\n"), await Cli.Run([.. words, "9", "--data", _folder.Path]));
     }
 
     [Fact]

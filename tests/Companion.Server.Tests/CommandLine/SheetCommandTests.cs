@@ -2,6 +2,7 @@ using System.Text.Json;
 using Companion.Engine;
 using Companion.Engine.Proofs;
 using Companion.Server.AfterShow;
+using Companion.Server.CommandLine;
 using Companion.Server.Data;
 using Companion.Server.Log;
 using Companion.Server.Tests.AfterShow;
@@ -166,6 +167,27 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Equal(1, code);
         Assert.StartsWith("Line 1: ", error, StringComparison.Ordinal);
         Assert.Contains("Answers:\n", output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(400, 0, "400 puzzles made, 0 of 6 found")]
+    [InlineData(6_000, 2, "6,000 puzzles made, 2 of 6 found")]
+    [InlineData(
+        6_000,
+        0,
+        "6,000 puzzles made, 0 of 6 found; the rule is rarely needed beside easier ones: leave out families of them with --without-family, or name a file of puzzles with --from")]
+    public void Of_a_rare_rule_it_is_said_early_what_to_do(long tried, int found, string said) =>
+        Assert.Equal(said, PositionSearch.SoFar(tried, found, 6));
+
+    // What that advice is worth: with all rules none was found in 20,000 puzzles.
+    [Fact]
+    public async Task Without_families_of_easier_rules_a_rare_rule_is_found()
+    {
+        string[] families = ["wings", "single-digit patterns", "chains", "uniqueness"];
+        var position = Assert.Single(await Positions(
+            ["sheet", "--rule", "jellyfish", "--count", "1", .. families.SelectMany(family => new[] { "--without-family", family })]));
+
+        Assert.StartsWith("Jellyfish on ", position.GetProperty("short").GetString(), StringComparison.Ordinal);
     }
 
     [Theory]

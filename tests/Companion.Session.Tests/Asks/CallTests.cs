@@ -2,6 +2,7 @@ using Companion.Engine;
 using Companion.Session.Asks.Calls;
 using Companion.Session.Asks.Delays;
 using Companion.Session.Commands;
+using Companion.Session.Events;
 
 namespace Companion.Session.Tests.Asks;
 
@@ -63,6 +64,45 @@ public sealed class CallTests
                 new(Cell.Parse("r2c2"), 2, 2, 1, CallStanding.First, 40),
             ],
             show.Enquiries.View.Calls.Items);
+    }
+
+    // The presenter at 70 s, viewers 2 to 15 s behind: until 72 s nobody can have seen the entry.
+    [Fact]
+    public void Where_viewers_were_first_is_kept_as_soon_as_it_is_sure_once_and_with_a_coarse_number_alone()
+    {
+        var show = AskedShow.Of(Puzzles.Easy).Do(new SetDelay(new(15, 2, 15))).Wait(60);
+        foreach (var (name, digit) in new[] { ("ann", 6), ("bob", 7), ("dee", 6) })
+            show.Types(name, $"!call r2c2 {digit}");
+        show.Wait(10).Place("r2c2", 6).Place("r1c6", 1);
+        Assert.Null(show.Enquiries.FoundFirst(show.Now));
+
+        show.Wait(1.9).Types("cy", "!call r2c2 6");
+        Assert.Null(show.Enquiries.FoundFirst(show.Now));
+        Assert.Equal(show.Now.AddSeconds(0.1), show.Enquiries.NextAt);
+
+        show.Wait(0.1).Types("eve", "!call r2c2 6");
+        show.Types("eve", "!call r1c6 1");
+        var found = show.Enquiries.FoundFirst(show.Now);
+        Assert.Equal([new(Cell.Parse("r2c2"), AtLeast: 2)], found!.Cells.Items);
+        Assert.Null(show.Enquiries.FoundFirst(show.Now.AddSeconds(60)));
+        Assert.Null(show.Enquiries.NextAt);
+
+        show.Do(found);
+        Assert.Equal(new CellsFoundFirst(show.Session.Log[^1].At, found.Cells), show.Session.Log[^1]);
+    }
+
+    [Fact]
+    public void At_the_end_of_the_show_it_is_sure_at_once_and_after_another_puzzle_too_late()
+    {
+        var show = AskedShow.Of(Puzzles.Easy).Do(new SetDelay(new(15, 2, 15))).Wait(60);
+        show.Types("ann", "!call r2c2 6");
+        show.Place("r2c2", 6).Do(new EndShow());
+
+        var found = show.Enquiries.FoundFirst(show.Now)!;
+        Assert.Equal([new(Cell.Parse("r2c2"), AtLeast: 1)], found.Cells.Items);
+        Assert.NotEmpty(show.Try(found).Events);
+        show.Do(new LoadPuzzle(Puzzles.Demo, "", "", ""));
+        Assert.Empty(show.Try(found).Events);
     }
 
     [Fact]

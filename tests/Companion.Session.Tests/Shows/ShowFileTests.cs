@@ -24,7 +24,8 @@ public sealed class ShowFileTests
         Assert.Equal(("Signal station", -1.5), (reading.Show!.Title, reading.Show.Offset.TotalSeconds));
         Assert.Equal([new(TimeSpan.Zero, "Givens"), new(TimeSpan.FromSeconds(20.25), "Claiming")], reading.File!.Chapters!.Value);
 
-        // The log begins with the same events, a text of the lines that are hashed: as sha256sum (GNU coreutils) has it. Later kinds follow.
+        // The log of the same events is a text of the lines that are hashed: as sha256sum (GNU coreutils) has it. Kinds of later versions
+        // stand behind those that the file has.
         var log = File.ReadLines(InTests("Events", "golden-log.txt")).Take(reading.File.Events.Length);
         var bytes = Encoding.UTF8.GetBytes(string.Concat(log.Select(line => line + "\n")));
         Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(bytes)), ShowHash.Of(reading.File.Events));

@@ -33,20 +33,26 @@ public sealed class ContactSheet(string title, ImmutableArray<SheetMoment> momen
         var palette = Palette.Standard;
         var colours = palette.Board[options.Theme];
         canvas.Clear(colours.Surround.ToSkia());
-        var body = SKRect.Create(Width, Height);
-        body.Inflate(-Width * Safe, -Height * Safe);
         if (title.Length > 0)
         {
-            var size = Math.Min(Width, Height * 16f / 9) * TitleSize * 9 / 16 * 1.6f;
-            var line = TextBlock.Fit(letters, title, size, bold: true, new(body.Width, size * 1.4f));
-            letters.Line(canvas, line.Lines[0], new(body.Left, body.Top + line.Size), line.Size, colours.Words, bold: true);
-            body.Top += size * 1.8f;
+            var line = TextBlock.Fit(letters, title, TitleHeight, bold: true, new(Safely.Width, TitleHeight * Leading));
+            letters.Line(canvas, line.Lines[0], new(Safely.Left, Safely.Top + line.Size), line.Size, colours.Words, bold: true);
         }
 
         var scene = new ScenePainter(canvas, letters, palette, colours);
-        foreach (var (moment, place) in moments.Zip(Places(body, moments.Length)))
+        foreach (var (moment, place) in moments.Zip(Tiles))
             Paint(moment, place, scene, canvas, letters, colours);
     }
+
+    /// <summary>Where each board lies.</summary>
+    internal ImmutableArray<BoardFrame> Boards => [.. Tiles.Select(place => BoardIn(place, HeadOf(place)))];
+
+    private ImmutableArray<SKRect> Tiles => Places(
+        new(Safely.Left, Safely.Top + (title.Length > 0 ? TitleHeight * 1.8f : 0), Safely.Right, Safely.Bottom), moments.Length);
+
+    private SKRect Safely => SKRect.Inflate(SKRect.Create(Width, Height), -Width * Safe, -Height * Safe);
+
+    private float TitleHeight => Math.Min(Width, Height * 16f / 9) * TitleSize * 9 / 16 * 1.6f;
 
     /// <summary>Where each of some tiles lies: as many columns as make the boards largest.</summary>
     internal static ImmutableArray<SKRect> Places(SKRect body, int count)
@@ -65,15 +71,27 @@ public sealed class ContactSheet(string title, ImmutableArray<SheetMoment> momen
     private static float BoardSide(SKRect body, int columns, int rows) =>
         Math.Min(body.Width / columns * (1 - Gap), body.Height / rows * (1 - Words - Gap));
 
+    private static float CellIn(SKRect place) =>
+        Math.Max(1, MathF.Floor(Math.Min(place.Width * (1 - Gap), place.Height * (1 - Words - Gap)) / 9.4f));
+
+    // What the board leaves, up to as many lines as are ever needed.
+    private static float HeadOf(SKRect place) => Math.Clamp(
+        place.Height * (1 - Gap) - 9.4f * CellIn(place),
+        place.Height * Words,
+        Math.Max(place.Height * Words, MostLines * place.Height * WordSize * Leading));
+
+    private static BoardFrame BoardIn(SKRect place, float head)
+    {
+        var cell = CellIn(place);
+        return new(MathF.Round(place.MidX - 4.5f * cell), MathF.Round(place.Top + head + 0.2f * cell), cell);
+    }
+
     private static void Paint(
         SheetMoment moment, SKRect place, ScenePainter scene, SKCanvas canvas, Lettering letters, BoardColours colours)
     {
-        var height = place.Height;
-        var cell = Math.Max(1, MathF.Floor(Math.Min(place.Width * (1 - Gap), height * (1 - Words - Gap)) / 9.4f));
-        var (size, width) = (height * WordSize, Math.Min(place.Width * (1 - Gap), Math.Max(9 * cell, place.Width * 0.8f)));
-        var line = size * Leading;
-        var head = Math.Clamp(height * (1 - Gap) - 9.4f * cell, height * Words, Math.Max(height * Words, MostLines * line));
-        var board = new BoardFrame(MathF.Round(place.MidX - 4.5f * cell), MathF.Round(place.Top + head + 0.2f * cell), cell);
+        var (head, size) = (HeadOf(place), place.Height * WordSize);
+        var (board, line) = (BoardIn(place, head), size * Leading);
+        var width = Math.Min(place.Width * (1 - Gap), Math.Max(board.Side, place.Width * 0.8f));
         var left = Math.Max(place.Left, place.MidX - width / 2);
         letters.Line(canvas, moment.Time, new(left, place.Top + size), size, colours.Words, bold: true);
 

@@ -26,6 +26,7 @@ internal sealed partial class AskDesk : BackgroundService, IOutput
     private readonly AskText _reader;
     private readonly AnswerWords _words;
     private readonly IViewersOutput _viewers;
+    private readonly FoundNotes _found;
     private readonly SteadyClock _clock;
     private readonly ILogger<AskDesk> _log;
     private ShowSalt _salt = NewSalt();
@@ -38,12 +39,19 @@ internal sealed partial class AskDesk : BackgroundService, IOutput
     /// <param name="settings">The settings.</param>
     /// <param name="voice">The words.</param>
     /// <param name="viewers">Shows the panels what comes of it.</param>
+    /// <param name="found">Takes what is to be kept of calls.</param>
     /// <param name="clock">The clock.</param>
     /// <param name="log">Where failures are reported.</param>
     public AskDesk(
-        Enquiries enquiries, ServerSettings settings, Voice voice, IViewersOutput viewers, TimeProvider clock, ILogger<AskDesk> log)
+        Enquiries enquiries,
+        ServerSettings settings,
+        Voice voice,
+        IViewersOutput viewers,
+        FoundNotes found,
+        TimeProvider clock,
+        ILogger<AskDesk> log)
     {
-        (_enquiries, _viewers, _clock, _log, _view) = (enquiries, viewers, new(clock), log, enquiries.View);
+        (_enquiries, _viewers, _found, _clock, _log, _view) = (enquiries, viewers, found, new(clock), log, enquiries.View);
         (_reader, _words) = (new(settings.Asks.Prefix), new(voice.Wording, settings.Asks.Prefix));
     }
 
@@ -115,6 +123,7 @@ internal sealed partial class AskDesk : BackgroundService, IOutput
             {
                 Guarded(turn);
                 Guarded(GoOut);
+                Guarded(Note);
             }
 
             Guarded(ShowViewers);
@@ -159,6 +168,12 @@ internal sealed partial class AskDesk : BackgroundService, IOutput
                 lines = [];
             }
         }
+    }
+
+    private void Note()
+    {
+        if (_enquiries.FoundFirst(_clock.Now) is { } note)
+            _found.Add(note);
     }
 
     private void ShowViewers()

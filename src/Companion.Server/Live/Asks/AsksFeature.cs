@@ -16,7 +16,7 @@ internal static class AsksFeature
     {
         services.AddSingleton(provider => new Enquiries(
             provider.GetRequiredService<ServerSettings>().Asks, provider.GetRequiredService<Voice>(), ladder));
-        return services.AddHosted<ViewersPump>()
+        return services.AddSingleton<FoundNotes>().AddHosted<FoundKeeper>().AddHosted<ViewersPump>()
             .AddSingleton<IViewersOutput>(provider => provider.GetRequiredService<ViewersPump>())
             .AddOutput<AskDesk>()
             .AddSingleton<IChatListener, ChatAsks>();

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using Companion.Engine;
 using Companion.Engine.Planning;
 using Companion.Engine.Planning.Talking;
 using Companion.Engine.Rules;
 using Companion.Session.Chapters;
 using Companion.Session.Events;
 using Companion.Session.Shows;
+using Companion.Session.State;
 
 namespace Companion.Session.AfterShow.Recaps;
 
@@ -66,6 +68,8 @@ public static class RecapMaker
                     each.Scan.Known is null ? null : each.Scan.Open.Length,
                     each.Scan.Known is { } known ? known.Open.Count(cell => known[cell].Count == 2) : 0)),
             ],
+            FirstDigit = FirstDigit(show, moments),
+            FoundFirst = FoundFirst(show, moments),
             CalledFirst = CalledFirst(moments),
         };
     }
@@ -78,9 +82,32 @@ public static class RecapMaker
             : [.. Enumerable.Range(0, plan.Steps.Length).OrderByDescending(place => plan.Steps[place].Rung.Place).Take(Hardest).Order()];
     }
 
+    private static (TimeSpan, Digit)? FirstDigit(StoredShow show, ImmutableArray<Moment> moments)
+    {
+        var first = moments.FirstOrDefault(moment => Finished(moment.State.Grid).Any());
+        return first is null || first == moments[0] ? null : (VideoTime.Near(show, first), Finished(first.State.Grid).First());
+    }
+
+    private static IEnumerable<Digit> Finished(Grid grid) =>
+        Digit.All.Where(digit => CellSet.All.Count(cell => grid.DigitAt(cell) == digit && grid.Puzzle!.Solution[cell] == digit) == 9);
+
+    private static ImmutableArray<(TimeSpan, CalledCell)> FoundFirst(StoredShow show, ImmutableArray<Moment> moments)
+    {
+        var (placed, found) = (new Dictionary<Cell, TimeSpan>(), ImmutableArray.CreateBuilder<(TimeSpan, CalledCell)>());
+        foreach (var moment in moments)
+        {
+            if (moment.Happened is DigitPlaced entered && moment.State.Grid.Puzzle!.Solution[entered.Cell] == entered.Digit)
+                placed.TryAdd(entered.Cell, VideoTime.Near(show, moment));
+            if (moment.Happened is CellsFoundFirst first)
+                found.AddRange(first.Cells.Select(cell => (placed.GetValueOrDefault(cell.Cell, VideoTime.Near(show, moment)), cell)));
+        }
+
+        return found.ToImmutable();
+    }
+
     private static int CalledFirst(IEnumerable<Moment> moments)
     {
-        var (called, first) = (new HashSet<Engine.Cell>(), new HashSet<Engine.Cell>());
+        var (called, first) = (new HashSet<Cell>(), new HashSet<Cell>());
         foreach (var moment in moments)
         {
             if (moment.Happened is CallsPutOnAir calls)

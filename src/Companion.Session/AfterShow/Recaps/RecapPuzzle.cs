@@ -36,6 +36,15 @@ public sealed record RecapPuzzle(Credit Credit, Board Start, TimeSpan From, Time
     /// <summary>How much was open, as the grid changed.</summary>
     public required ImmutableArray<Openness> Curve { get; init; }
 
+    /// <summary>The digit of which all nine were there first, and when; null where one was there from the beginning, or none ever was.</summary>
+    public required (TimeSpan At, Digit Digit)? FirstDigit { get; init; }
+
+    /// <summary>
+    /// The cells of which viewers had found the digit before anybody can have seen it entered, with when it was entered and how many of
+    /// them at least; empty for shows of versions that did not keep it.
+    /// </summary>
+    public required ImmutableArray<(TimeSpan At, CalledCell Found)> FoundFirst { get; init; }
+
     /// <summary>
     /// In how many cells the digit was entered after viewers had called the cell on air. Who they were and what else they called is
     /// never stored.

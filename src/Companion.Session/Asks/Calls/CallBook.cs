@@ -14,9 +14,13 @@ public sealed class CallBook
 
     private readonly Dictionary<Cell, Dictionary<ViewerId, (Digit? Digit, DateTimeOffset At)>> _calls = [];
     private readonly Dictionary<Cell, DateTimeOffset> _placed = [];
+    private readonly HashSet<Cell> _told = [];
     private int _count;
     private int _loading;
     private Solution? _solution;
+
+    /// <summary>The loading of the puzzle that the calls are of.</summary>
+    public int Loading => _loading;
 
     /// <summary>Shows the book the presenter's board. Another puzzle begins a new book.</summary>
     /// <param name="state">The state.</param>
@@ -64,11 +68,39 @@ public sealed class CallBook
     public ImmutableArray<CellCalls> Cells(Delay delay) =>
         [.. _calls.Where(calls => calls.Value.Count > 0).OrderBy(calls => calls.Key).Select(calls => Of(calls.Key, [.. calls.Value.Values], delay))];
 
+    /// <summary>When it is sure of the next cell who was first; null where no digit was placed since.</summary>
+    /// <param name="delay">How far viewers are behind.</param>
+    public DateTimeOffset? SureAt(Delay delay)
+    {
+        ArgumentNullException.ThrowIfNull(delay);
+        var open = _placed.Where(placed => !_told.Contains(placed.Key)).Select(placed => (DateTimeOffset?)placed.Value).Min();
+        return open?.AddSeconds(delay.Least);
+    }
+
+    /// <summary>The cells of which it came to be sure that viewers were first, each once.</summary>
+    /// <param name="now">The time; calls that came until now are all that there will be of what was placed long enough ago.</param>
+    /// <param name="delay">How far viewers are behind.</param>
+    public IEnumerable<CalledCell> TakeFirst(DateTimeOffset now, Delay delay)
+    {
+        ArgumentNullException.ThrowIfNull(delay);
+        var first = new List<CalledCell>();
+        foreach (var (cell, placed) in _placed.Where(placed => now >= placed.Value.AddSeconds(delay.Least)).OrderBy(placed => placed.Key).ToList())
+        {
+            var right = !_told.Add(cell) || !_calls.TryGetValue(cell, out var calls) ? 0 : calls.Values.Count(call =>
+                call.Digit is { } digit && _solution?.Holds(new(cell, digit)) == true && CallTiming.Of(placed, call.At, delay) == CallStanding.First);
+            if (right > 0)
+                first.Add(new(cell, CallBands.Of(right)));
+        }
+
+        return first;
+    }
+
     /// <summary>Forgets all calls.</summary>
     public void Clear()
     {
         _calls.Clear();
         _placed.Clear();
+        _told.Clear();
         _count = 0;
     }
 

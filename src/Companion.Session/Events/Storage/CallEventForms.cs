@@ -12,6 +12,7 @@ internal static class CallEventForms
     public static readonly ImmutableArray<EventForm> All =
     [
         EventForm.Of<CallsStoodBy>("calls-stood-by", (by, body) => body["cells"] = Write(by.Cells), (at, body) => new(at, Read(body))),
+        EventForm.Of<CellsFoundFirst>("cells-found-first", (found, body) => body["cells"] = Write(found.Cells), (at, body) => new(at, Read(body))),
         EventForm.Of<CallsPutOnAir>("calls-put-on-air", (put, body) => body["cells"] = Write(put.Cells), (at, body) => new(at, Read(body))),
     ];
 

@@ -28,8 +28,12 @@ internal sealed class Hall : IAsyncDisposable, IViewersOutput
         new ServerSettings { Asks = settings },
         SomeSessions.Voice,
         this,
+        Found,
         Clock,
         NullLogger<AskDesk>.Instance);
+
+    /// <summary>What is to be kept of calls.</summary>
+    public FoundNotes Found { get; } = new();
 
     public FakeTimeProvider Clock { get; } = new();
 

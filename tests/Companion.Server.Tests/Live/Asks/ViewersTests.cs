@@ -1,7 +1,10 @@
 using System.Text.Json;
 using Companion.Server.Access;
+using Companion.Server.Data;
+using Companion.Server.Shows;
 using Companion.Server.Tests.Running;
 using Companion.Session.Asks;
+using Companion.Session.Events;
 
 namespace Companion.Server.Tests.Live.Asks;
 
@@ -101,6 +104,35 @@ public sealed class ViewersTests
 
         var cleared = (await presenter.Ask("ClearAir")).Sequence;
         Assert.Equal(JsonValueKind.Null, (await overlay.Sees("Overlay", cleared)).GetProperty("picture").ValueKind);
+    }
+
+    [Fact]
+    public async Task Where_viewers_were_first_is_kept_with_the_show_and_told_in_its_recap_without_a_name()
+    {
+        using var folder = new TemporaryFolder();
+        await using (var companion = await RunningCompanion.Start(folder.Path))
+        {
+            await using var presenter = await companion.OpenDesk();
+            await presenter.Do("LoadPuzzle", Grids.Textbook, "", "", "");
+            await presenter.Do("SetDelay", 0);
+            foreach (var viewer in new[] { "ann-account", "bob-account" })
+                await companion.Asks.Ask(Chat, viewer, viewer, "!call r2c2 6");
+            await presenter.Sees("Viewers", view => view.GetProperty("calls").ToString().Contains("\"viewers\":2", StringComparison.Ordinal));
+            await presenter.Do("PlaceDigit", "r2c2", 6);
+            // It comes beside the session, as proofs do; the log may be read meanwhile.
+            var library = new ShowLibrary(DataFolder.Open(folder.Path));
+            var patience = DateTime.UtcNow + Hall.Patience;
+            while (!library.Open(ShowLibrary.Latest).Show.Events.OfType<CellsFoundFirst>().Any() && DateTime.UtcNow < patience)
+                await Task.Delay(50, TestContext.Current.CancellationToken);
+        }
+
+        var (code, recap, _) = await CommandLine.Cli.Run("recap", "latest", "--stop-at", "hidden-single", "--data", folder.Path);
+
+        Assert.Equal(0, code);
+        Assert.Matches(@"\n### What viewers found first\n\n- \d+:\d\d r2c2: 2 viewers or more had found it before\.\n", recap);
+        Assert.DoesNotContain("account", recap, StringComparison.Ordinal);
+        await CommandLine.Cli.Run("shows", "export", "latest", "--out", folder.In("show.json"), "--data", folder.Path);
+        Assert.DoesNotContain("account", await File.ReadAllTextAsync(folder.In("show.json"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]
