@@ -158,8 +158,8 @@ internal sealed class CellInk
         {
             var isAlike = isInk[pixel] && Cell[pixel].Distance(colour) <= LeastContrast;
             alike += isAlike ? 1 : 0;
-            far += isAlike && edge[pixel] ? 1 : 0;
-            edge[pixel] = isAlike;
+            edge[pixel] &= isAlike;
+            far += edge[pixel] ? 1 : 0;
         }
 
         return far >= Much * length && alike >= Much / 2 * edge.Length ? edge : null;

@@ -17,6 +17,9 @@ internal sealed class CellVerdict
     // A big digit stands about in the middle of its cell.
     private const float OffMiddle = 0.2f;
 
+    // A single mark in the middle that is nearly as high as a big digit may be one: some hands write some digits low.
+    private const float NearlyBig = 0.85f;
+
     // A digit fainter than this part of its like is something on the page's ground; one fainter than the second part may be.
     private const float Faint = 0.35f, Faintish = 0.5f;
 
@@ -62,6 +65,8 @@ internal sealed class CellVerdict
         if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
+            certainty = Math.Min(certainty, Unexplained);
+        if (small is [var one] && one.Height >= NearlyBig * _bigFrom && Math.Max(Math.Abs(one.X - 0.5f), Math.Abs(one.Y - 0.5f)) < OffMiddle)
             certainty = Math.Min(certainty, Unexplained);
         if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(mark => mark.Height >= _bigFrom))
             certainty = Math.Min(certainty, Unexplained);
