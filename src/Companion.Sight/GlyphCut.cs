@@ -1,3 +1,4 @@
+using System.Numerics.Tensors;
 using System.Runtime.InteropServices;
 
 namespace Companion.Sight;
@@ -50,11 +51,9 @@ internal static class GlyphCut
         var ink = new float[width * height];
         for (var y = 0; y < height; y++)
             plane.Row(top + y)[left..right].CopyTo(ink.AsSpan(y * width));
-        var sorted = (float[])ink.Clone();
-        Array.Sort(sorted);
+        var ground = Ranked.At((float[])ink.Clone(), ink.Length / 20);
         // A bare stroke that fills the box has no ground in it: then the ground is what the plane says it is.
-        var ground = sorted[sorted.Length / 20];
-        if (ground < sorted[^1] / 2)
+        if (ground < TensorPrimitives.Max<float>(ink) / 2)
             foreach (ref var value in ink.AsSpan())
                 value = Math.Max(0, value - ground);
         return ink;
@@ -121,9 +120,7 @@ internal static class GlyphCut
     private static float[] Stretched(float[] ink)
     {
         const int Darkest = 12;
-        var sorted = (float[])ink.Clone();
-        Array.Sort(sorted);
-        var high = Math.Max(sorted[^Darkest], LeastInk);
+        var high = Math.Max(Ranked.At((float[])ink.Clone(), ink.Length - Darkest), LeastInk);
         foreach (ref var value in ink.AsSpan())
             value = Math.Min(1, value / high);
         return ink;

@@ -20,6 +20,26 @@ internal sealed class CellPixels
     /// <param name="pixel">Row by row, from 0.</param>
     public Rgb this[int pixel] => new(_pixels[3 * pixel], _pixels[3 * pixel + 1], _pixels[3 * pixel + 2]);
 
+    /// <summary>How many pixels of a colour that is frequent there are to one that is looked at: a large cell has more than enough.</summary>
+    public int Stride => Count > 1600 ? 3 : 1;
+
+    /// <summary>How far each pixel is from one colour, as <see cref="Rgb.Distance"/> tells.</summary>
+    /// <param name="colour">The colour.</param>
+    public float[] Distances(Rgb colour)
+    {
+        var distances = new float[Count];
+        var at = 0;
+        foreach (ref var distance in distances.AsSpan())
+        {
+            var (red, green, blue) = (Math.Abs(_pixels[at] - colour.Red), Math.Abs(_pixels[at + 1] - colour.Green), Math.Abs(_pixels[at + 2] - colour.Blue));
+            var most = red > green ? red : green;
+            distance = most > blue ? most : blue;
+            at += 3;
+        }
+
+        return distances;
+    }
+
     /// <summary>A pixel's coarse colour, a number below <see cref="Bins"/>.</summary>
     /// <param name="pixel">Row by row, from 0.</param>
     public int BinOf(int pixel) => (_pixels[3 * pixel] >> 4 << 8) | (_pixels[3 * pixel + 1] >> 4 << 4) | (_pixels[3 * pixel + 2] >> 4);
@@ -54,7 +74,8 @@ internal sealed class CellPixels
     {
         const float Near = 20;
         var counts = new int[Bins];
-        for (var pixel = 0; pixel < Count; pixel++)
+        var stride = isCounted is null ? Stride : 1;
+        for (var pixel = 0; pixel < Count; pixel += stride)
         {
             if (isCounted is null || isCounted[pixel])
                 counts[BinOf(pixel)]++;
@@ -66,7 +87,7 @@ internal sealed class CellPixels
         for (var pass = 0; pass < 2; pass++)
         {
             var (sum, count) = (default(Rgb), 0);
-            for (var pixel = 0; pixel < Count; pixel++)
+            for (var pixel = 0; pixel < Count; pixel += stride)
             {
                 if ((isCounted is null || isCounted[pixel]) && this[pixel].Distance(mode) <= Near)
                     (sum, count) = (sum + this[pixel], count + 1);

@@ -22,6 +22,9 @@ internal sealed class Ground
     /// <summary>Its colour in the middle of the cell.</summary>
     public Rgb Middle => _middle;
 
+    /// <summary>Whether it is the same all over.</summary>
+    public bool IsFlat => _across == default && _down == default;
+
     /// <summary>Its colour at a pixel.</summary>
     /// <param name="x">The column.</param>
     /// <param name="y">The row.</param>
@@ -34,8 +37,8 @@ internal sealed class Ground
         var mode = cell.Mode(null);
         var ground = new Ground(mode, default, default, cell);
         var flat = 0;
-        for (var pixel = 0; pixel < cell.Count; pixel++)
-            flat += cell[pixel].Distance(mode) <= Flat ? 1 : 0;
+        for (var pixel = 0; pixel < cell.Count; pixel += cell.Stride)
+            flat += cell[pixel].Distance(mode) <= Flat ? cell.Stride : 0;
         if (flat >= MostlyFlat * cell.Count)
             return ground;
         for (var pass = 0; pass < 4; pass++)
