@@ -20,10 +20,14 @@ internal sealed class CellVerdict
     // A single mark in the middle that is nearly as high as a big digit may be one: some hands write some digits low.
     private const float NearlyBig = 0.85f;
 
+    // No digit is so much higher than most: a shape has been taken for a part of it.
+    private const float Higher = 1.35f;
+
     // A digit fainter than this part of its like is something on the page's ground; one fainter than the second part may be.
     private const float Faint = 0.35f, Faintish = 0.5f;
 
     private readonly float _bigFrom;
+    private readonly float _highest;
     private readonly float _bigContrast;
     private readonly float _smallContrast;
 
@@ -33,6 +37,8 @@ internal sealed class CellVerdict
     {
         _bigFrom = Heights.Threshold(sure);
         _bigContrast = Contrast(sure.Where(sign => sign.Height >= _bigFrom));
+        float[] heights = [.. sure.Where(sign => sign.Height >= _bigFrom).Select(sign => sign.Height).Order()];
+        _highest = heights.Length > 0 ? Higher * heights[heights.Length / 2] : float.MaxValue;
         _smallContrast = Contrast(sure.Where(sign => sign.Height < _bigFrom));
     }
 
@@ -65,6 +71,8 @@ internal sealed class CellVerdict
         if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
+            certainty = Math.Min(certainty, Unexplained);
+        if (big is not null && big.Height > _highest)
             certainty = Math.Min(certainty, Unexplained);
         if (small is [var one] && one.Height >= NearlyBig * _bigFrom && Math.Max(Math.Abs(one.X - 0.5f), Math.Abs(one.Y - 0.5f)) < OffMiddle)
             certainty = Math.Min(certainty, Unexplained);

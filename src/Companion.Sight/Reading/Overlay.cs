@@ -23,7 +23,7 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     private const float LeastLine = 0.1f, ClearLine = 0.16f, Shortest = 0.6f;
 
     // The same of its density: an edge that lies a little differently is fainter than a line.
-    private const float LeastDensity = 0.45f, ClearDensity = 0.6f;
+    private const float Suspicion = 0.33f, LeastDensity = 0.52f, ClearDensity = 0.6f;
 
     // Most of what is beyond is on the line.
     private const float Mostly = 0.55f;
@@ -31,8 +31,11 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     // A line steeper than this goes along a digit, not through it: the sine of its angle.
     private const float Steepest = 0.9f;
 
-    /// <summary>Whether a line may go through the mark.</summary>
-    public bool MayBeStruck => Line >= LeastLine && Density >= LeastDensity && Length >= Shortest && Line >= Mostly * Extra;
+    /// <summary>Whether there is something like a line, and somebody has to look.</summary>
+    public bool IsSuspicious => Line >= LeastLine && Density >= Suspicion && Length >= Shortest && Line >= Mostly * Extra;
+
+    /// <summary>Whether a line seems to go through the mark.</summary>
+    public bool MayBeStruck => IsSuspicious && Density >= LeastDensity;
 
     /// <summary>Whether a line goes through the mark beyond doubt.</summary>
     public bool IsStruck => MayBeStruck && Line >= ClearLine && Density >= ClearDensity;

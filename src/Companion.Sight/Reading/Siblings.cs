@@ -15,6 +15,15 @@ internal sealed class Siblings
     // Two digits of one face differ by more than this, in all but the least legible.
     private const float Apart = 0.14f;
 
+    // How much less another digit must be like it.
+    private const float Clearly = 1.7f, Somewhat = 1.35f;
+
+    // What is added to the difference of a digit that the mark was not read as.
+    private const float ForAnother = 0.03f, ForAnotherStruck = 0.1f;
+
+    // A guess may differ by this; something without a digit's look may only by that.
+    private const float Remote = 0.5f, RemoteFromNothing = 0.33f;
+
     // So many are looked at to find out how a digit looks, and so many looks are kept.
     private const int Candidates = 8, Looks = 4;
 
@@ -22,7 +31,7 @@ internal sealed class Siblings
     private const float Higher = 2f, Lower = 0.72f;
 
     // What is read by its likeness alone, or doubted: somebody has to look.
-    private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f;
+    private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f, Halfway = 0.5f;
 
     private readonly List<Sign>[] _looks = [.. Enumerable.Range(0, Engine.Digit.Count).Select(_ => new List<Sign>())];
 
@@ -109,7 +118,7 @@ internal sealed class Siblings
 
     private (GlyphReading Reading, bool IsStruck)? Judge(Sign mark)
     {
-        var (alone, isStruck) = mark.Alone;
+        var alone = mark.Alone.Reading;
         var own = alone.Digit is { } digit ? Best(mark, digit.Index, Same) : null;
         var isSure = alone.Digit is not null && alone.Certainty >= CellReading.Sure;
         if (isSure && own is null)
@@ -117,9 +126,10 @@ internal sealed class Siblings
         var (best, second) = (own, (Fit?)null);
         foreach (var other in Others(mark, own))
         {
-            if (Best(mark, other, Same) is not { } fit || fit.Digit.Index == alone.Digit?.Index)
+            if (Best(mark, other, Same) is not { } fit)
                 continue;
-            if (best is null || fit.Over.Astray < best.Value.Over.Astray)
+            var handicap = own is null ? 0 : fit.Over.MayBeStruck ? ForAnotherStruck : ForAnother;
+            if (best is null || fit.Over.Astray + handicap < best.Value.Over.Astray)
                 (best, second) = (fit, best);
             else if (second is null || fit.Over.Astray < second.Value.Over.Astray)
                 second = fit;
@@ -127,21 +137,37 @@ internal sealed class Siblings
 
         if (best is not { } found)
             return null;
-        var isAlike = found.Over.Astray <= Alike;
-        var isClear = isAlike && (second is null || second.Value.Over.Astray >= Math.Max(Apart, 1.7f * found.Over.Astray));
-        if (!isAlike)
-            return (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
-        var isOwn = found.Digit == alone.Digit;
-        if (!isOwn && !isClear)
-            return (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
-        var certainty = !isOwn ? ByLikeness
+        var isClear = second is null || second.Value.Over.Astray >= Math.Max(Apart, Clearly * found.Over.Astray);
+        return found.Over.Astray <= Alike && (isClear || found.Digit == alone.Digit)
+            ? Agreed(mark, found, isClear)
+            : Doubtful(mark, found, own, second);
+    }
+
+    private static (GlyphReading Reading, bool IsStruck) Agreed(Sign mark, Fit found, bool isClear)
+    {
+        var alone = mark.Alone.Reading;
+        var isSure = alone.Certainty >= CellReading.Sure;
+        var certainty = found.Digit != alone.Digit ? ByLikeness
             : isSure && isClear ? alone.Certainty
             : isSure ? Doubted
-            : isClear && found.Over.Astray <= Close && alone.Certainty >= 0.5f ? Math.Max(alone.Certainty, Confirmed)
+            : isClear && found.Over.Astray <= Close && alone.Certainty >= Halfway ? Math.Max(alone.Certainty, Confirmed)
             : alone.Certainty;
-        if (found.Over.MayBeStruck && !found.Over.IsStruck)
+        if (found.Over.IsSuspicious && !found.Over.IsStruck)
             certainty = Math.Min(certainty, ByLikeness);
         return (new(found.Digit, certainty), found.Over.MayBeStruck);
+    }
+
+    // Somebody has to look; what it is like is still the better guess where it is clearly more like that than anything else.
+    private static (GlyphReading Reading, bool IsStruck) Doubtful(Sign mark, Fit found, Fit? own, Fit? second)
+    {
+        var (alone, isStruck) = mark.Alone;
+        var reach = alone.Digit is null ? RemoteFromNothing : Remote;
+        var isBetter = found.Over.Astray <= reach && !found.Over.MayBeStruck
+            && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
+            && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
+        return isBetter
+            ? (new(found.Digit, Doubted), found.Over.MayBeStruck)
+            : (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
     }
 
     // Digits that the mark may be: for what was read surely only those that it is more alike.
