@@ -43,12 +43,30 @@ const sheet: RunSheet = {
       rule: 'xy-wing',
       name: 'XY-wing',
       step: 4,
-      others: [{ cells: ['r1c1', 'r2c2'], places: [], removes: [{ cell: 'r4c5', digit: 4 }], fromStep: 2, toStep: 3 }],
+      others: [
+        {
+          cells: ['r1c1', 'r2c2'],
+          places: [],
+          removes: [{ cell: 'r4c5', digit: 4 }],
+          fromStep: 2,
+          toStep: 3,
+        },
+      ],
     },
   ],
   talkingPoints: [
-    { step: 4, oneIn: 5, text: 'One puzzle in 5 needs XY-wing.', facts: facts({ kind: 'needs', rule: 'xy-wing' }) },
-    { step: null, oneIn: null, text: 'Block 6 is busy.', facts: facts({ kind: 'busiest-block', houses: ['block 6'] }) },
+    {
+      step: 4,
+      oneIn: 5,
+      text: 'One puzzle in 5 needs XY-wing.',
+      facts: facts({ kind: 'needs', rule: 'xy-wing' }),
+    },
+    {
+      step: null,
+      oneIn: null,
+      text: 'Block 6 is busy.',
+      facts: facts({ kind: 'busiest-block', houses: ['block 6'] }),
+    },
   ],
 };
 
@@ -89,7 +107,9 @@ test('the way is told by passages with their clock, and what is marked is marked
     '2:00featuredFeatured: XY-wingstep 4, 0:05',
   ]);
   expect(lines('.features summary')).toEqual(['Featured rulesXY-wing: step 4']);
-  expect(lines('.turns li')).toEqual(['featured XY-wing: step 4; also open: r1c1 r2c2, which takes out 4, before steps 2 to 3.']);
+  expect(lines('.turns li')).toEqual([
+    'featured XY-wing: step 4; also open: r1c1 r2c2, which takes out 4, before steps 2 to 3.',
+  ]);
   expect(lines('.passages .point')).toEqual(['One puzzle in 5 needs XY-wing.']);
   expect(lines('[aria-current="step"] .short')).toEqual(['step 1']);
 });

@@ -29,7 +29,9 @@ export function Turns({ turns, featured }: Props) {
 
 function where({ step, others }: FeaturedLine): string {
   if (step === null) return 'open nowhere on the way';
-  const also = others.map((other) => `${other.cells.join(' ')}, which ${follows(other)}, before ${steps(other)}`);
+  const also = others.map(
+    (other) => `${other.cells.join(' ')}, which ${follows(other)}, before ${steps(other)}`,
+  );
   return [`step ${step}`, ...(also.length > 0 ? [`also open: ${also.join('; ')}`] : [])].join('; ');
 }
 

@@ -65,7 +65,8 @@ export function ShowList({ shows }: { shows: readonly ShowLine[] }) {
         Import a show file <input type="file" accept=".json,application/json" onChange={send} />
       </label>
       <p class="hint">
-        An exported show holds every entry and mistake, notes, call-outs and times; of viewers only about how many found a cell first.
+        An exported show holds every entry and mistake, notes, call-outs and times; of viewers only about how
+        many found a cell first.
       </p>
     </>
   );
