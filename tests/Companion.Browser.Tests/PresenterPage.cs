@@ -6,6 +6,9 @@ namespace Companion.Browser.Tests;
 /// <summary>The presenter's panel as a person uses it: by labels and keys.</summary>
 internal sealed class PresenterPage
 {
+    // A companion that was just started, on a machine on which other things run; a test that needs as long as this has failed.
+    private const float Patience = 30_000;
+
     private PresenterPage(IPage page) => Page = page;
 
     public IPage Page { get; }
@@ -23,7 +26,7 @@ internal sealed class PresenterPage
         var page = await context.NewPageAsync();
         await page.GotoAsync(companion.Presenter.ToString());
         var presenter = new PresenterPage(page);
-        await Assertions.Expect(presenter.Cell("r1c1")).ToBeVisibleAsync();
+        await Assertions.Expect(presenter.Cell("r1c1")).ToBeVisibleAsync(new() { Timeout = Patience });
         return presenter;
     }
 
@@ -35,7 +38,7 @@ internal sealed class PresenterPage
         await Page.Locator("textarea[name=grid]").FillAsync(grid);
         await Page.Locator("input[name=title]").FillAsync("Lanterns, No. 1");
         await Page.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).Last.ClickAsync();
-        await Assertions.Expect(Page.GetByRole(AriaRole.Dialog)).ToHaveCountAsync(0);
+        await Assertions.Expect(Page.GetByRole(AriaRole.Dialog)).ToHaveCountAsync(0, new() { Timeout = Patience });
     }
 
     /// <summary>Goes to the cell by arrow keys and types there.</summary>
