@@ -11,6 +11,7 @@ public sealed record HeldWire(Cell Cell, string Text)
 {
     internal static HeldWire Of(HeldCell held, Grid grid) => new(held.Cell, held.Reason switch
     {
+        HeldReason.Unsure when held.Read.IsEmpty => $"{held.Cell} is hard to read: is there a digit?",
         HeldReason.Unsure => $"{held.Cell} is hard to read: {Words(held.Read)}?",
         HeldReason.EqualDigits => $"{held.Cell} reads as {Words(held.Read)}, which stands in one of its houses already.",
         HeldReason.GivenChanged => $"{held.Cell} was given as {grid.DigitAt(held.Cell)} and reads as {Words(held.Read)}.",

@@ -21,6 +21,8 @@ public sealed class SharingBrowser : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // Of all that is waited for; on a busy machine a companion takes its time to begin.
+        Assertions.SetDefaultExpectTimeout(WithFollowing.Patience);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(
             ChromiumExecutable.Options(_playwright, $"--auto-select-tab-capture-source-by-title={SolvingPage.Title}"));

@@ -7,7 +7,7 @@ namespace Companion.Browser.Tests.Following;
 public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<SharingBrowser>, IAsyncLifetime
 {
     // Pictures are taken, sent and read twice before something is entered; a busy machine takes its time for it.
-    protected const float Patience = 30_000;
+    internal const float Patience = 30_000;
 
     protected SharingBrowser Browser { get; } = browser;
 

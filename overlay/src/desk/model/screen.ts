@@ -129,10 +129,7 @@ export class ScreenModel {
     this.#end('choosing');
     try {
       const capture = await this.#parts.open(() => this.#lose(capture));
-      if (this.#phase.value !== 'choosing') {
-        capture.stop();
-        return;
-      }
+      if (this.#phase.value !== 'choosing') return capture.stop();
       this.#capture = capture;
       this.#phase.value = 'placing';
       await this.find();
