@@ -53,22 +53,22 @@ public sealed class FollowScreenTests
             .With("r1c3", read => Readings.Digit(read.Cell, 7, certainty: 0.4f))
             .With("r9c7", read => Readings.Digit(read.Cell, 1, certainty: 0.4f))
             .With("r5c5", read => Readings.Digit(read.Cell, 5, certainty: 0.4f))
-            .With("r9c9", read => read with { Certainty = 0.4f, Glyph = Readings.Glyph(0) }); // a sign that is no digit by its look
+            .With("r9c1", read => read with { Certainty = 0.4f, Glyph = Readings.Glyph(0) }); // a sign that is no digit by its look
         var view = await screen.LookTwice();
 
         Assert.Equal("unsure", view.GetProperty("status").GetString());
         Assert.Equal(
-            ["r1c3 is hard to read: 7?", "r5c5 is hard to read: 5?", "r9c7 is hard to read: 1?", "r9c9 is hard to read: is there a digit?"],
+            ["r1c3 is hard to read: 7?", "r5c5 is hard to read: 5?", "r9c1 is hard to read: is there a digit?", "r9c7 is hard to read: 1?"],
             view.GetProperty("held").EnumerateArray().Select(held => held.GetProperty("text").GetString()));
         Assert.Empty(Grid(screen).Placed);
 
         await screen.Panel.Do("ReadAs", "r1c3", 4);
         await screen.Panel.Do("AcceptReading", "r9c7");
         await screen.Panel.Do("ReadAs", "r5c5", 0);
-        await screen.Panel.Do("ReadAs", "r9c9", 2);
+        await screen.Panel.Do("ReadAs", "r9c1", 3);
         Assert.Empty((await screen.Look()).GetProperty("held").EnumerateArray());
-        Assert.Equal("r1c3=4 r9c7=1 r9c9=2", Grid(screen).Placed.ToString());
-        Assert.Equal([(Readings.Glyph(7), 4), (Readings.Glyph(1), 1), (Readings.Glyph(0), 2)], screen.Reader.Taught);
+        Assert.Equal("r1c3=4 r9c1=3 r9c7=1", Grid(screen).Placed.ToString());
+        Assert.Equal([(Readings.Glyph(7), 4), (Readings.Glyph(1), 1), (Readings.Glyph(0), 3)], screen.Reader.Taught);
     }
 
     [Fact]
