@@ -27,6 +27,8 @@ internal static class CaptionsCommand
             {
                 var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), asked.InvocationConfiguration.Error);
                 var captions = Captions.Of(opened.Show, new Voice(ShippedFiles.Wording(options.Whole(asked))));
+                if (captions.IsEmpty)
+                    asked.InvocationConfiguration.Error.WriteLine("Nothing was on air or called out in this show: there are no captions.");
                 return asked.GetValue(format) == "srt" ? CaptionFile.Srt(captions) : CaptionFile.WebVtt(captions);
             },
             cancel)));

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using Companion.Drawing.Paper;
@@ -31,7 +30,7 @@ internal static class RecapCommand
         {
             var (ladder, streams) = (options.Whole(asked), asked.InvocationConfiguration);
             var wording = ShippedFiles.Wording(ladder);
-            var files = new[] { html, pdf, md }.Select(option => asked.GetValue(option) is { } name ? OutputFile.At(name, option.Name) : null).ToList();
+            var files = OutputFile.AllOf((asked.GetValue(html), html.Name), (asked.GetValue(pdf), pdf.Name), (asked.GetValue(md), md.Name));
             var opened = ShowOptions.Open(DataFolder.Open(options.Data(asked)), asked.GetRequiredValue(show), streams.Error);
             var (tally, all) = (new Tally(), RecapMaker.ScansOf(opened.Show));
             RecapWords words;
@@ -48,8 +47,7 @@ internal static class RecapCommand
                 () => PaperPdf.Write(document),
                 () => Encoding.UTF8.GetBytes(RecapMarkdown.Of(words, withSlips)),
             ];
-            ImmutableArray<(OutputFile File, Func<byte[]> Content)> named =
-                [.. files.Zip(writers).Where(each => each.First is not null).Select(each => (each.First!, each.Second))];
+            var named = OutputFile.Named(files, writers);
             OutputFile.WriteAll(named, null, cancel);
             foreach (var (file, _) in named)
                 file.Report(streams.Output);

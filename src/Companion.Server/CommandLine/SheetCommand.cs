@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using System.Text.Json;
@@ -56,8 +55,7 @@ internal static class SheetCommand
             var whole = options.Whole(asked);
             var ladder = options.Cut(asked, whole);
             var wanted = FeatureOption.Read([asked.GetRequiredValue(rule)], ladder)[0];
-            var pdfFile = asked.GetValue(paper.Pdf) is { } pdfPath ? OutputFile.At(pdfPath, paper.Pdf.Name) : null;
-            var htmlFile = asked.GetValue(html) is { } htmlPath ? OutputFile.At(htmlPath, html.Name) : null;
+            var files = OutputFile.AllOf((asked.GetValue(paper.Pdf), paper.Pdf.Name), (asked.GetValue(html), html.Name));
             var (withMarks, streams) = (!asked.GetValue(without), asked.InvocationConfiguration);
             var search = new PositionSearch(ladder, wanted, asked.GetValue(count), withMarks, streams);
             var (positions, areAllGood) = asked.GetValue(from) switch
@@ -70,9 +68,8 @@ internal static class SheetCommand
             var wording = ShippedFiles.Wording(whole);
             var sheet = new PracticeSheet(wanted, positions, withMarks, wording);
             var document = paper.Document(asked, sheet.Title, sheet.Blocks);
-            (OutputFile? File, Func<byte[]> Content)[] files =
-                [(pdfFile, () => PaperPdf.Write(document)), (htmlFile, () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)))];
-            ImmutableArray<(OutputFile File, Func<byte[]> Content)> named = [.. files.Where(each => each.File is not null).Select(each => (each.File!, each.Content))];
+            Func<byte[]>[] writers = [() => PaperPdf.Write(document), () => Encoding.UTF8.GetBytes(PaperHtml.Write(document))];
+            var named = OutputFile.Named(files, writers);
             OutputFile.WriteAll(named, null, cancel);
             foreach (var (file, _) in named)
                 file.Report(asked.GetValue(json) ? streams.Error : streams.Output);

@@ -18,33 +18,37 @@ internal static class ShowsCommand
     {
         var (json, data) = (new Option<bool>("--json") { Description = "A JSON array: id, title, puzzles, began, seconds, events, entries, hash, isLive, isImported." }, SharedOptions.Data());
         var command = new Command("shows", "Lists the shows that are kept.") { json, data };
-        command.SetAction(asked => List(DataFolder.Open(asked.GetValue(data)), asked.GetValue(json), asked.InvocationConfiguration.Output));
+        command.SetAction(asked => List(DataFolder.Open(asked.GetValue(data)), asked.GetValue(json), asked.InvocationConfiguration));
         command.Add(Export());
         command.Add(Import());
         command.Add(Offset());
         return command;
     }
 
-    private static int List(DataFolder folder, bool asJson, TextWriter output)
+    private static int List(DataFolder folder, bool asJson, InvocationConfiguration streams)
     {
-        var shows = new ShowLibrary(folder).List();
+        var (shows, output) = (new ShowLibrary(folder).List(), streams.Output);
         if (asJson)
         {
             output.WriteLine(JsonSerializer.Serialize(shows, WireJson.Options));
             return ExitCode.Fine;
         }
 
+        if (shows.IsEmpty)
+            streams.Error.WriteLine($"No show was kept in {folder.Path} yet: play one, import one, or name another folder with --data.");
         foreach (var show in shows)
         {
             var title = show.Title.Length > 0 ? show.Title : "untitled";
             var kind = show.IsLive ? ", goes on now" : show.IsImported ? ", imported" : "";
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}: {show.Puzzles.Length} puzzles, {show.Entries} entries{kind}  {show.Hash[..12]}"));
+                $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}: {Count(show.Puzzles.Length, "puzzle", "puzzles")}, {Count(show.Entries, "entry", "entries")}{kind}  {show.Hash[..12]}"));
         }
 
         return ExitCode.Fine;
     }
+
+    private static string Count(int number, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several)}");
 
     private static Command Export()
     {
@@ -86,7 +90,7 @@ internal static class ShowsCommand
     private static Command Offset()
     {
         var show = new Argument<int>("show") { Description = "The show's number." };
-        var seconds = new Argument<double>("seconds") { Description = "Above zero where the recording had started before its key was pressed. After -- where it is below zero." };
+        var seconds = new Argument<double>("seconds") { Description = "Above zero where the recording had started before its key was pressed, below zero where it started later." };
         var data = SharedOptions.Data();
         var command = new Command("offset", "Corrects how much later in the recording everything is than it was keyed.") { show, seconds, data };
         command.SetAction(asked =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 
 namespace Companion.Server.Data;
@@ -32,6 +33,24 @@ internal sealed class OutputFile
             : file;
     }
 
+    /// <summary>Says where to write several, before the work for them is begun.</summary>
+    /// <param name="files">The files with the options by which they were named; null for those that were not.</param>
+    /// <returns>The files in this order, null where there is none.</returns>
+    /// <exception cref="PlainException">One cannot be written, or two are the same.</exception>
+    public static ImmutableArray<OutputFile?> AllOf(params ReadOnlySpan<(string? Path, string Option)> files)
+    {
+        var all = ImmutableArray.CreateBuilder<OutputFile?>(files.Length);
+        foreach (var (path, option) in files)
+        {
+            var file = path is null ? null : At(path, option);
+            if (file is not null && !IsDeviceName(file._path) && all.FirstOrDefault(other => other?._path == file._path) is { } same)
+                throw new PlainException($"{same._option} and {option} name the same file {path}: give each a file of its own.");
+            all.Add(file);
+        }
+
+        return all.ToImmutable();
+    }
+
     /// <summary>Writes the file.</summary>
     /// <param name="content">All of it.</param>
     /// <param name="cancel">Leaves what was there before.</param>
@@ -59,6 +78,12 @@ internal sealed class OutputFile
     /// <exception cref="PlainException">It cannot be written; what was there before still is.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
     public void Write(string content, CancellationToken cancel) => Write(Encoding.UTF8.GetBytes(content), cancel);
+
+    /// <summary>Those files that were named, each with what makes its content.</summary>
+    /// <param name="files">The files, null where there is none.</param>
+    /// <param name="writers">What makes their contents, in the same order.</param>
+    public static ImmutableArray<(OutputFile File, Func<byte[]> Content)> Named(IEnumerable<OutputFile?> files, IEnumerable<Func<byte[]>> writers) =>
+        [.. files.Zip(writers).Where(each => each.First is not null).Select(each => (each.First!, each.Second))];
 
     /// <summary>Writes several files, all of which are made before the first is written: who stops it finds none of them.</summary>
     /// <param name="files">The files, each with what makes its content.</param>

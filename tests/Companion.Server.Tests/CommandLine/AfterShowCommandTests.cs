@@ -102,6 +102,33 @@ public sealed class AfterShowCommandTests : IDisposable
     }
 
     [Theory]
+    [InlineData("recap", "1", "--pdf")]
+    [InlineData("sheet", "--rule", "xy-wing", "--pdf")]
+    public async Task Two_options_that_name_one_file_are_refused(params string[] words)
+    {
+        Assert.Equal(
+            (2, "", $"{(words[0] == "recap" ? "--html and --pdf" : "--pdf and --html")} name the same file {_folder.In("one")}: give each a file of its own.\n"),
+            await Cli.Run([.. words, _folder.In("one"), "--html", _folder.In("one"), "--data", _folder.Path]));
+        Assert.False(File.Exists(_folder.In("one")));
+    }
+
+    [Fact]
+    public async Task Where_there_is_nothing_it_is_said()
+    {
+        using var folder = new TemporaryFolder();
+        Assert.Equal(
+            (0, "", $"No show was kept in {folder.Path} yet: play one, import one, or name another folder with --data.\n"),
+            await Cli.Run("shows", "--data", folder.Path));
+
+        using (var log = SqliteEventLog.Open(DataFolder.Open(folder.Path)))
+            log.Append(0, [new PuzzleLoaded(DateTimeOffset.UnixEpoch, Grids.EssayOne, "Lanterns", "", "")]);
+        Assert.Equal(
+            (0, "WEBVTT\n\n", "Nothing was on air or called out in this show: there are no captions.\n"),
+            await Cli.Run("captions", "latest", "--data", folder.Path));
+        Assert.Contains(": 1 puzzle, 0 entries, goes on now", (await Cli.Run("shows", "--data", folder.Path)).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("recap")]
     [InlineData("chapters")]
     [InlineData("captions")]

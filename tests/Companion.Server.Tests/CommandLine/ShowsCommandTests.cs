@@ -36,6 +36,8 @@ public sealed class ShowsCommandTests : IDisposable
     {
         var file = _folder.In("evening.json");
 
+        // Open to others before: the show is closed to them all the same.
+        await File.WriteAllTextAsync(file, "", TestContext.Current.CancellationToken);
         Assert.Equal((0, $"Written to {file}.\n", ""), await Cli.Run("shows", "export", "1", "--out", file, "--data", _folder.Path));
         if (!OperatingSystem.IsWindows())
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(file));

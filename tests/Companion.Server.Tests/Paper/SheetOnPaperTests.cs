@@ -75,11 +75,10 @@ public sealed class SheetOnPaperTests : IDisposable
         {
             using (page)
             {
-                var drawn = from y in Enumerable.Range(0, page.Height)
-                            from x in Enumerable.Range(0, page.Width)
-                            where x < 44 || y < 44 || x >= page.Width - 44 || y >= page.Height - 44
-                            where page.GetPixel(x, y).Red < 255
-                            select (x, y);
+                // Pixel by pixel it takes half a minute.
+                var (pixels, width, height) = (page.Pixels, page.Width, page.Height);
+                var drawn = Enumerable.Range(0, pixels.Length).Where(place => pixels[place].Red < 255
+                    && (place % width < 44 || place / width < 44 || place % width >= width - 44 || place / width >= height - 44));
                 Assert.Empty(drawn);
             }
         }
