@@ -30,11 +30,7 @@ var samples = SampleSet.Draw(
     SampleRange.Big with { Warped = Warped });
 var tuning = SampleSet.Draw(options.Seed + 1, 10_000, families["tuning"], options.Threads, SampleRange.Small, SampleRange.Big);
 Say($"{samples.Count} samples drawn");
-float[][] weights =
-[
-    .. Enumerable.Range(0, options.Networks).Select(network => Trainer.Train(
-        samples, options.Seed + network, options.Rounds, options.Threads, (round, loss) => Say($"network {network + 1}, round {round + 1}: loss {loss:0.0000}"))),
-];
+var weights = Trainer.Train(samples, options.Seed, options.Rounds, options.Threads, (round, loss) => Say($"round {round + 1}: loss {loss:0.0000}"));
 var temperature = Calibration.Temperature(weights, tuning);
 Say($"{100 * Calibration.Right(weights, tuning):0.00} % of the tuning samples right, temperature {temperature:0.000}");
 

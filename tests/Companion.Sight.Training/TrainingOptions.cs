@@ -9,13 +9,12 @@ namespace Companion.Sight.Training;
 /// <param name="Seed">The lot.</param>
 /// <param name="Threads">How many threads to use; the result does not depend on it.</param>
 /// <param name="Tests">How many samples of each size to test with.</param>
-/// <param name="Networks">How many to train, each from weights of its own lot; the mean of what they say counts.</param>
-internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, int Seed = 1, int Threads = 2, int Tests = 40_000, int Networks = 2)
+internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, int Seed = 1, int Threads = 2, int Tests = 40_000)
 {
     /// <summary>The repository that the program was built from.</summary>
     public static string Root { get; } = FindRoot();
 
-    /// <summary>Reads <c>--samples N --rounds N --seed N --threads N --tests N --networks N</c>; what is left out is as above.</summary>
+    /// <summary>Reads <c>--samples N --rounds N --seed N --threads N --tests N</c>; what is left out is as above.</summary>
     /// <exception cref="ArgumentException">Something else is said.</exception>
     public static TrainingOptions Parse(IReadOnlyList<string> words)
     {
@@ -31,8 +30,7 @@ internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, in
                 "--seed" => options with { Seed = number },
                 "--threads" => options with { Threads = number },
                 "--tests" => options with { Tests = Whole(number) },
-                "--networks" => options with { Networks = number },
-                var word => throw new ArgumentException($"{word} is none of --samples, --rounds, --seed, --threads, --tests, --networks."),
+                var word => throw new ArgumentException($"{word} is none of --samples, --rounds, --seed, --threads, --tests."),
             };
         }
 
@@ -41,7 +39,7 @@ internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, in
 
     /// <summary>As they are read, but for the threads.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"--samples {Samples} --rounds {Rounds} --seed {Seed} --tests {Tests} --networks {Networks}");
+        string.Create(CultureInfo.InvariantCulture, $"--samples {Samples} --rounds {Rounds} --seed {Seed} --tests {Tests}");
 
     private static int Whole(int number) => (number + SampleSet.Portion - 1) / SampleSet.Portion * SampleSet.Portion;
 

@@ -25,6 +25,9 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     // The same of its density: an edge that lies a little differently is fainter than a line.
     private const float Suspicion = 0.33f, LeastDensity = 0.52f, ClearDensity = 0.6f;
 
+    // A line that reaches so far out of the mark is one, however faint.
+    private const float FaintLine = 0.07f, Beyond = 1.15f;
+
     // Most of what is beyond is on the line.
     private const float Mostly = 0.55f;
 
@@ -32,7 +35,8 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     private const float Steepest = 0.9f;
 
     /// <summary>Whether there is something like a line, and somebody has to look.</summary>
-    public bool IsSuspicious => Line >= LeastLine && Density >= Suspicion && Length >= Shortest && Line >= Mostly * Extra;
+    public bool IsSuspicious => Line >= Mostly * Extra
+        && ((Line >= LeastLine && Density >= Suspicion && Length >= Shortest) || (Line >= FaintLine && Length >= Beyond));
 
     /// <summary>Whether a line seems to go through the mark.</summary>
     public bool MayBeStruck => IsSuspicious && Density >= LeastDensity;

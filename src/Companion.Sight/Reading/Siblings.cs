@@ -77,9 +77,9 @@ internal sealed class Siblings
             for (var look = looks.Count - 1; look >= 0 && isNew; look--)
             {
                 var over = Overlay.Of(mark.Patch, looks[look].Patch);
-                if (over.IsStruck || over.Astray < Same)
+                if (over.IsSuspicious || over.Astray < Same)
                     isNew = false;
-                else if (Overlay.Of(looks[look].Patch, mark.Patch).IsStruck)
+                else if (Overlay.Of(looks[look].Patch, mark.Patch).IsSuspicious)
                     looks.RemoveAt(look);
             }
 

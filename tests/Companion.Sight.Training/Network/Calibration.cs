@@ -6,9 +6,9 @@ namespace Companion.Sight.Training.Network;
 internal static class Calibration
 {
     /// <summary>The temperature at which the samples are the least surprising.</summary>
-    /// <param name="weights">All weights, network by network.</param>
+    /// <param name="weights">All weights.</param>
     /// <param name="samples">Samples that the network was not trained with.</param>
-    public static float Temperature(float[][] weights, SampleSet samples)
+    public static float Temperature(float[] weights, SampleSet samples)
     {
         var sums = Sums(weights, samples);
         var (low, high) = (0.3, 5.0);
@@ -22,27 +22,19 @@ internal static class Calibration
     }
 
     /// <summary>The part of the samples that are read rightly.</summary>
-    public static double Right(float[][] weights, SampleSet samples) =>
+    public static double Right(float[] weights, SampleSet samples) =>
         Sums(weights, samples).Where((sums, index) => sums.IndexOf(sums.Max()) == samples.Kinds[index]).Count() / (double)samples.Count;
 
-    // The mean of what the networks say, before it becomes certainties.
-    private static List<float>[] Sums(float[][] weights, SampleSet samples)
+    private static List<float>[] Sums(float[] weights, SampleSet samples)
     {
+        var parameters = new Buffer(weights.Length);
+        weights.CopyTo(parameters.Span);
         var pass = new Pass();
-        var sums = new List<float>[samples.Count];
-        foreach (var network in weights)
+        return [.. Enumerable.Range(0, samples.Count).Select(index =>
         {
-            var parameters = new Buffer(network.Length);
-            network.CopyTo(parameters.Span);
-            for (var index = 0; index < samples.Count; index++)
-            {
-                pass.Forward(parameters, samples[index]);
-                var before = sums[index];
-                sums[index] = [.. pass.Output.Span[..GlyphSample.Classes].ToArray().Select((sum, kind) => sum / weights.Length + (before?[kind] ?? 0))];
-            }
-        }
-
-        return sums;
+            pass.Forward(parameters, samples[index]);
+            return pass.Output.Span[..GlyphSample.Classes].ToArray().ToList();
+        })];
     }
 
     private static double Surprise(List<float>[] sums, SampleSet samples, double temperature) => sums

@@ -3,50 +3,42 @@ using Companion.Sight.Training.Network;
 
 namespace Companion.Sight.Training.Onnx;
 
-/// <summary>The networks as one model, from ink to certainties.</summary>
+/// <summary>The network as a model, from ink to certainties.</summary>
 internal static class DigitModel
 {
     /// <summary>Writes it.</summary>
-    /// <param name="networks">All weights, network by network: the mean of their sums counts.</param>
+    /// <param name="parameters">All weights.</param>
     /// <param name="temperature">What the sums are divided by before they become certainties.</param>
-    public static byte[] Write(float[][] networks, float temperature)
+    public static byte[] Write(ReadOnlySpan<float> parameters, float temperature)
     {
         var graph = new OnnxGraph()
             .Constant("planes", [0, 1, GlyphImage.Side, GlyphImage.Side])
-            .Constant("cooled", [1 / (temperature * networks.Length)], [1])
-            .Node("Reshape", ["ink", "planes"], "plane");
-        for (var network = 0; network < networks.Length; network++)
-            Add(graph, $"network{network}", networks[network]);
-        return graph.Node("Sum", [.. Enumerable.Range(0, networks.Length).Select(network => $"network{network}.output.sums")], "sums")
-            .Node("Mul", ["sums", "cooled"], "output.cooled")
-            .Node("Softmax", ["output.cooled"], "certainty", ("axis", [1], false))
-            .ToModel("digits", ("ink", [GlyphImage.Side, GlyphImage.Side]), ("certainty", [GlyphSample.Classes]));
-    }
-
-    private static void Add(OnnxGraph graph, string network, ReadOnlySpan<float> parameters)
-    {
+            .Constant("cooled", [1 / temperature], [1])
+            .Node("Reshape", ["ink", "planes"], "plane0");
         for (var layer = 0; layer < 3; layer++)
         {
-            var (_, rows, columns) = Parameters.Layers[layer];
-            var name = $"{network}.{Parameters.Layers[layer].Name}";
+            var (name, rows, columns) = Parameters.Layers[layer];
             graph.Constant($"{name}.weights", Kernels(parameters, layer), columns, rows / 9, 3, 3)
                 .Constant($"{name}.biases", parameters.Slice(Parameters.BiasesOf(layer), columns), columns)
                 .Node(
-                    "Conv", [layer == 0 ? "plane" : $"{network}.plane{layer}", $"{name}.weights", $"{name}.biases"], $"{name}.sums",
+                    "Conv", [$"plane{layer}", $"{name}.weights", $"{name}.biases"], $"{name}.sums",
                     ("kernel_shape", [3, 3], true), ("pads", [1, 1, 1, 1], true))
                 .Node("Relu", [$"{name}.sums"], $"{name}.results")
                 .Node(
-                    "MaxPool", [$"{name}.results"], $"{network}.plane{layer + 1}", ("kernel_shape", [2, 2], true), ("strides", [2, 2], true));
+                    "MaxPool", [$"{name}.results"], $"plane{layer + 1}", ("kernel_shape", [2, 2], true), ("strides", [2, 2], true));
         }
 
-        graph.Node("Flatten", [$"{network}.plane3"], $"{network}.flat", ("axis", [1], false))
-            .Constant($"{network}.hidden.weights", ByChannel(parameters), Parameters.Flat, Parameters.Hidden)
-            .Constant($"{network}.hidden.biases", parameters.Slice(Parameters.BiasesOf(3), Parameters.Hidden), Parameters.Hidden)
-            .Node("Gemm", [$"{network}.flat", $"{network}.hidden.weights", $"{network}.hidden.biases"], $"{network}.hidden.sums")
-            .Node("Relu", [$"{network}.hidden.sums"], $"{network}.hidden.results")
-            .Constant($"{network}.output.weights", OfClasses(parameters), Parameters.Hidden, GlyphSample.Classes)
-            .Constant($"{network}.output.biases", parameters.Slice(Parameters.BiasesOf(4), GlyphSample.Classes), GlyphSample.Classes)
-            .Node("Gemm", [$"{network}.hidden.results", $"{network}.output.weights", $"{network}.output.biases"], $"{network}.output.sums");
+        return graph.Node("Flatten", ["plane3"], "flat", ("axis", [1], false))
+            .Constant("hidden.weights", ByChannel(parameters), Parameters.Flat, Parameters.Hidden)
+            .Constant("hidden.biases", parameters.Slice(Parameters.BiasesOf(3), Parameters.Hidden), Parameters.Hidden)
+            .Node("Gemm", ["flat", "hidden.weights", "hidden.biases"], "hidden.sums")
+            .Node("Relu", ["hidden.sums"], "hidden.results")
+            .Constant("output.weights", OfClasses(parameters), Parameters.Hidden, GlyphSample.Classes)
+            .Constant("output.biases", parameters.Slice(Parameters.BiasesOf(4), GlyphSample.Classes), GlyphSample.Classes)
+            .Node("Gemm", ["hidden.results", "output.weights", "output.biases"], "output.sums")
+            .Node("Mul", ["output.sums", "cooled"], "output.cooled")
+            .Node("Softmax", ["output.cooled"], "certainty", ("axis", [1], false))
+            .ToModel("digits", ("ink", [GlyphImage.Side, GlyphImage.Side]), ("certainty", [GlyphSample.Classes]));
     }
 
     /// <summary>From (line, column, input) by output, as they are trained, to output by input by line by column.</summary>
