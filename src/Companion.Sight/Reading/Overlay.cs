@@ -11,7 +11,8 @@ namespace Companion.Sight.Reading;
 /// <param name="Line">What of the ink beyond lies on one straight line through the middle; 0 where there is no such line.</param>
 /// <param name="Length">How long that line is, as a part of the other mark's height.</param>
 /// <param name="Density">How much ink it has to one pixel of its length, 1 for a full line of one pixel.</param>
-internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length, float Density)
+/// <param name="Angle">Its direction, in radians: 0 for a level line, negative for one that rises to the right.</param>
+internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length, float Density, float Angle)
 {
     // How faint or strong, beside the other, one mark of a board may be.
     private const float Weakest = 0.5f, Strongest = 1.6f;
@@ -37,6 +38,15 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     /// <summary>Whether there is something like a line, and somebody has to look.</summary>
     public bool IsSuspicious => Line >= Mostly * Extra
         && ((Line >= LeastLine && Density >= Suspicion && Length >= Shortest) || (Line >= FaintLine && Length >= Beyond));
+
+    /// <summary>Whether a line like others of the board may hide in the mark's own strokes.</summary>
+    /// <param name="angles">The directions of lines that were seen beyond doubt.</param>
+    public bool MayHide(IReadOnlyList<float> angles)
+    {
+        const float Hidden = 0.035f, Short = 0.45f, Partly = 0.4f, Near = 0.25f;
+        var angle = Angle;
+        return Line >= Hidden && Length >= Short && Line >= Partly * Extra && angles.Any(other => Math.Abs(other - angle) <= Near);
+    }
 
     /// <summary>Whether a line seems to go through the mark.</summary>
     public bool MayBeStruck => IsSuspicious && Density >= LeastDensity;
@@ -66,8 +76,8 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         foreach (var value in beyond)
             (missing, extra) = value < 0 ? (missing - value, extra) : (missing, extra + value);
         var digit = (X: x - left + other.Width / 2f, Y: y - top + other.Height / 2f, Height: other.Height - 2f * InkPatch.Room);
-        var (line, length) = LineIn(beyond, width, digit);
-        return new(missing / all, extra / all, line / all, length / digit.Height, line / strength / Math.Max(1, length));
+        var (line, length, angle) = LineIn(beyond, width, digit);
+        return new(missing / all, extra / all, line / all, length / digit.Height, line / strength / Math.Max(1, length), angle);
     }
 
     // Where the products of both are greatest.
@@ -111,7 +121,7 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     }
 
     // The axis along which what is beyond spreads the most.
-    private static (float Ink, float Length) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
+    private static (float Ink, float Length, float Angle) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
     {
         const float Noise = 0.08f;
         var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
@@ -144,6 +154,6 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
             (from, to) = (Math.Min(from, u * dx + v * dy), Math.Max(to, u * dx + v * dy));
         }
 
-        return (on, to - from);
+        return (on, to - from, angle);
     }
 }

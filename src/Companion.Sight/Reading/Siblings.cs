@@ -53,13 +53,15 @@ internal sealed class Siblings
         var marks = all.FindAll(sign => sign.Height < bigFrom);
         var siblings = new Siblings(marks);
         var judged = marks.ConvertAll(siblings.Judge);
-        var hasLines = judged.Exists(judgement => judgement is { IsStruck: true });
+        // On a board with lines through marks more is doubted: one may lie in the strokes of the digit itself.
+        var angles = judged.OfType<Judgement>().Where(judgement => judgement.Over.IsStruck).Select(judgement => judgement.Over.Angle).ToList();
         for (var index = 0; index < marks.Count; index++)
         {
             var mark = marks[index];
             if (judged[index] is { } judgement)
-                (mark.Reading, mark.IsStruck) = judgement;
-            else if (hasLines && !mark.IsStruck && mark.Reading.Digit is not null)
+                (mark.Reading, mark.IsStruck) = (judgement.Reading, judgement.IsStruck);
+            var isDoubtful = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
+            if (isDoubtful && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
         }
     }
@@ -116,7 +118,7 @@ internal sealed class Siblings
     private static int Votes(List<Sign> marks, Sign look, int digit, Sign other) =>
         marks.Count(mark => IsPlain(mark) && mark.Alone.Reading.Digit!.Value.Index == digit && Math.Max(Likeness(mark, look), Likeness(mark, other)) > 0.93f);
 
-    private (GlyphReading Reading, bool IsStruck)? Judge(Sign mark)
+    private Judgement? Judge(Sign mark)
     {
         var alone = mark.Alone.Reading;
         var own = alone.Digit is { } digit ? Best(mark, digit.Index, Same) : null;
@@ -143,7 +145,7 @@ internal sealed class Siblings
             : Doubtful(mark, found, own, second);
     }
 
-    private static (GlyphReading Reading, bool IsStruck) Agreed(Sign mark, Fit found, bool isClear)
+    private static Judgement Agreed(Sign mark, Fit found, bool isClear)
     {
         var alone = mark.Alone.Reading;
         var isSure = alone.Certainty >= CellReading.Sure;
@@ -154,11 +156,11 @@ internal sealed class Siblings
             : alone.Certainty;
         if (found.Over.IsSuspicious && !found.Over.IsStruck)
             certainty = Math.Min(certainty, ByLikeness);
-        return (new(found.Digit, certainty), found.Over.MayBeStruck);
+        return new(new(found.Digit, certainty), found.Over.MayBeStruck, found.Over);
     }
 
     // Somebody has to look; what it is like is still the better guess where it is clearly more like that than anything else.
-    private static (GlyphReading Reading, bool IsStruck) Doubtful(Sign mark, Fit found, Fit? own, Fit? second)
+    private static Judgement Doubtful(Sign mark, Fit found, Fit? own, Fit? second)
     {
         var (alone, isStruck) = mark.Alone;
         var reach = alone.Digit is null ? RemoteFromNothing : Remote;
@@ -166,8 +168,8 @@ internal sealed class Siblings
             && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
             && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
         return isBetter
-            ? (new(found.Digit, Doubted), found.Over.MayBeStruck)
-            : (alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck);
+            ? new(new(found.Digit, Doubted), found.Over.MayBeStruck, found.Over)
+            : new(alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck, found.Over);
     }
 
     // Digits that the mark may be: for what was read surely only those that it is more alike.
@@ -204,6 +206,8 @@ internal sealed class Siblings
 
     // The cosine between their images.
     private static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
+
+    private readonly record struct Judgement(GlyphReading Reading, bool IsStruck, Overlay Over);
 
     private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over);
 }

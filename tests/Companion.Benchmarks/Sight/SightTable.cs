@@ -19,15 +19,15 @@ internal static class SightTable
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await playwright.Chromium.LaunchAsync(ChromiumExecutable.Options(playwright));
         var (screens, photographs) = (new SightTally(), new SightTally());
-        var (find, read, unchanged) = (new List<double>(), new List<double>(), new List<double>());
+        var (find, read, whole, unchanged) = (new Costs(), new Costs(), new Costs(), new Costs());
         await foreach (var board in DrawnBoard.PaintAsync(browser, FirstSeed, boards))
         {
             var frame = board.Frame;
-            var place = Timed(find, () => GridFinder.Find(frame));
-            screens.Add(board, place is null ? null : Timed(read, () => BoardReader.Read(frame, place, GlyphReader.Standard, Lessons.None)));
+            var place = find.Of(() => GridFinder.Find(frame));
+            screens.Add(board, place is null ? null : read.Of(() => BoardReader.Read(frame, place, GlyphReader.Standard, Lessons.None)));
             var sight = new BoardSight(GlyphReader.Standard);
-            sight.See(frame, Lessons.None);
-            Timed(unchanged, () => sight.See(frame, Lessons.None));
+            whole.Of(() => sight.See(frame, Lessons.None));
+            unchanged.Of(() => sight.See(frame, Lessons.None));
             if (board.Style.Seed - FirstSeed < Photographs)
             {
                 var photo = Photograph.Of(board, board.Style.Seed);
@@ -44,19 +44,29 @@ internal static class SightTable
         output.WriteLine();
         SightTally.PrintConfusion(output, screens.MarksReadAs);
         output.WriteLine();
-        output.WriteLine($"find {Median(find)}, read {Median(read)}, nothing changed {Median(unchanged)} (medians)");
-        foreach (var failure in screens.Failures.Take(100))
+        output.WriteLine($"find {find}; read {read}; a whole frame {whole}; nothing changed {unchanged}");
+        foreach (var failure in screens.Failures)
             output.WriteLine(failure);
     }
 
-    private static T Timed<T>(List<double> times, Func<T> work)
+    // On a machine with other work, what the processor spent says more than what the clock says.
+    private sealed class Costs
     {
-        var watch = Stopwatch.StartNew();
-        var result = work();
-        times.Add(watch.Elapsed.TotalMilliseconds);
-        return result;
-    }
+        private readonly List<double> _clock = [], _processor = [];
 
-    private static string Median(List<double> times) =>
-        times.Count == 0 ? "-" : times.Order().ElementAt(times.Count / 2).ToString("0.0", CultureInfo.InvariantCulture) + " ms";
+        public T Of<T>(Func<T> work)
+        {
+            var (watch, before) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
+            var result = work();
+            _clock.Add(watch.Elapsed.TotalMilliseconds);
+            _processor.Add((Environment.CpuUsage.TotalTime - before).TotalMilliseconds);
+            return result;
+        }
+
+        public override string ToString() => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Median(_clock):0.0} ms, least {_clock.DefaultIfEmpty().Min():0.0}, of the processor {Median(_processor):0.0}, on average {_processor.DefaultIfEmpty().Average():0.0}");
+
+        private static double Median(List<double> times) => times.Order().ElementAtOrDefault(times.Count / 2);
+    }
 }

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using Companion.Engine;
+using Companion.Sight.Tests.Digits;
+using SkiaSharp;
+
+namespace Companion.Sight.Tests.Reading;
+
+/// <summary>A board of 720 pixels with the marks 1 to 4 in the corners of 24 cells, each a little differently placed between pixels.</summary>
+public sealed class SiblingsTests
+{
+    private const int Side = 720, Margin = 40, Cell = 80, Marked = 24;
+    private static readonly GridPlace Place = new(new(Margin, Margin), new(Margin + Side, Margin), new(Margin + Side, Margin + Side), new(Margin, Margin + Side));
+
+    [Theory]
+    [InlineData(5, 2, true)]
+    [InlineData(11, 4, false)]
+    [InlineData(0, 1, false)]
+    public void A_line_through_one_of_many_marks_is_found(int cell, int digit, bool isLevel)
+    {
+        var reading = BoardReader.Read(Drawn(cell, digit, isLevel), Place, GlyphReader.Standard, Lessons.None);
+
+        for (var index = 0; index < Marked; index++)
+        {
+            Assert.Equal([1, 2, 3, 4], reading.Cells[index].Marks.Select(mark => mark.Digit.Value));
+            Assert.Equal(index == cell ? [digit] : [], reading.Cells[index].Marks.Where(mark => mark.IsStruck).Select(mark => mark.Digit.Value));
+        }
+    }
+
+    [Fact]
+    public void What_is_surely_read_as_something_else_than_its_like_is_held_back()
+    {
+        var frame = Drawn(struck: -1, 0, isLevel: false);
+        var four = BoardReader.Read(frame, Place, GlyphReader.Standard, Lessons.None).Cells[7].Marks[3].Glyph;
+
+        var reading = BoardReader.Read(frame, Place, glyphs => Misread(glyphs, four));
+
+        Assert.True(reading.Cells[7].IsUnsure);
+        Assert.All(Enumerable.Range(0, Marked).Where(cell => cell != 7), cell => Assert.False(reading.Cells[cell].IsUnsure));
+    }
+
+    private static ImmutableArray<GlyphReading> Misread(IReadOnlyList<GlyphImage> glyphs, GlyphImage wrong)
+    {
+        var readings = GlyphReader.Standard.Read(glyphs);
+        return [.. readings.Select((reading, index) => glyphs[index] == wrong ? new GlyphReading(Digit.Of(1), 1) : reading)];
+    }
+
+    private static Frame Drawn(int struck, int digit, bool isLevel)
+    {
+        var side = Side + 2 * Margin;
+        using var bitmap = new SKBitmap(new SKImageInfo(side, side, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using var canvas = new SKCanvas(bitmap);
+        canvas.Clear(SKColors.White);
+        using var pen = new SKPaint { Color = SKColors.Gray, StrokeWidth = 2 };
+        for (var line = 0; line <= 9; line++)
+        {
+            canvas.DrawLine(Margin + line * Cell, Margin, Margin + line * Cell, Margin + Side, pen);
+            canvas.DrawLine(Margin, Margin + line * Cell, Margin + Side, Margin + line * Cell, pen);
+        }
+
+        var family = HeldOutFonts.Families.First(family => family.Name == "work-sans");
+        using var font = new SKFont(family.Faces[0], 20) { Subpixel = true };
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true, StrokeWidth = 1.6f };
+        for (var cell = 0; cell < Marked; cell++)
+        {
+            for (var mark = 1; mark <= 4; mark++)
+            {
+                var x = Margin + cell % 9 * Cell + (mark % 2 == 1 ? 20 : 60) + cell * 0.13f;
+                var y = Margin + cell / 9 * Cell + (mark <= 2 ? 20 : 60) + cell * 0.07f;
+                canvas.DrawText(mark.ToString(System.Globalization.CultureInfo.InvariantCulture), x, y + 7, SKTextAlign.Center, font, ink);
+                if (cell == struck && mark == digit)
+                    canvas.DrawLine(x - 9, y + (isLevel ? 0 : 8), x + 9, y - (isLevel ? 0 : 8), ink);
+            }
+        }
+
+        canvas.Flush();
+        return new(side, side, bitmap.GetPixelSpan().ToArray());
+    }
+}
