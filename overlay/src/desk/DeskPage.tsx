@@ -8,6 +8,7 @@ import { PresenterLayout } from './layout/PresenterLayout.tsx';
 import type { DeskModel } from './model/model.ts';
 import { StatusLine } from './StatusLine.tsx';
 import './desk.css';
+import './layout/withSheet.css';
 import './controls.css';
 
 /** The desk of the presenter or of a co-host, with one line at its foot. */
