@@ -89,7 +89,7 @@ internal sealed class CellInk
         for (var pixel = 0; pixel < isInk.Length; pixel++)
             isInk[pixel] = Distance[pixel] > Noise;
         var patch = AlongEdge(isInk);
-        if (patch is null && (patch = Squares.Covered(isInk, Cell.Width, side)) is not null && !IsWide(isInk, Cell.Mode(patch), side))
+        if (patch is null && (patch = Squares.Covered(isInk, Cell.Width, side)) is not null && !IsWide(isInk, patch, Cell.Mode(patch), side))
             patch = null;
         if (patch is null)
             return false;
@@ -138,7 +138,7 @@ internal sealed class CellInk
     }
 
     // A digit and a shape beneath it make a wide patch together: only what is wide in its own colour is no digit.
-    private bool IsWide(bool[] isInk, Rgb colour, int side)
+    private bool IsWide(bool[] isInk, bool[] patch, Rgb colour, int side)
     {
         const float Wide = 0.6f;
         var isAlike = new bool[isInk.Length];
@@ -148,6 +148,9 @@ internal sealed class CellInk
             if (!isInk[pixel] || Cell[pixel].Distance(colour) > LeastContrast)
                 continue;
             isAlike[pixel] = true;
+            // A frame around the cell may have the digit's colour: it makes nothing wide.
+            if (!patch[pixel])
+                continue;
             var (x, y) = (pixel % Cell.Width, pixel / Cell.Width);
             (left, top, right, bottom) = (Math.Min(left, x), Math.Min(top, y), Math.Max(right, x + 1), Math.Max(bottom, y + 1));
         }

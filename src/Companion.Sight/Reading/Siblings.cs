@@ -30,6 +30,9 @@ internal sealed class Siblings
     // A look is only compared with what is about as high; a line through a mark makes it higher.
     private const float Higher = 2f, Lower = 0.72f;
 
+    // No digit is so low beside the others, in old-style figures neither: it is a part of one.
+    private const float Lowest = 0.65f;
+
     // What is read by its likeness alone, or doubted: somebody has to look.
     private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f, Halfway = 0.5f;
 
@@ -55,13 +58,15 @@ internal sealed class Siblings
         var judged = marks.ConvertAll(siblings.Judge);
         // On a board with lines through marks more is doubted: one may lie in the strokes of the digit itself.
         var angles = judged.OfType<Judgement>().Where(judgement => judgement.Over.IsStruck).Select(judgement => judgement.Over.Angle).ToList();
+        float[] heights = [.. marks.Where(IsPlain).Select(mark => mark.Height).Order()];
+        var usual = heights.Length > 0 ? heights[heights.Length / 2] : 0;
         for (var index = 0; index < marks.Count; index++)
         {
             var mark = marks[index];
             if (judged[index] is { } judgement)
                 (mark.Reading, mark.IsStruck) = (judgement.Reading, judgement.IsStruck);
-            var isDoubtful = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
-            if (isDoubtful && mark.Reading.Digit is not null)
+            var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
+            if ((mayHide || mark.Height < Lowest * usual) && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
         }
     }
@@ -123,8 +128,9 @@ internal sealed class Siblings
         var alone = mark.Alone.Reading;
         var own = alone.Digit is { } digit ? Best(mark, digit.Index, Same) : null;
         var isSure = alone.Digit is not null && alone.Certainty >= CellReading.Sure;
+        // Where all others of its digit are much higher or lower it may be a part of something.
         if (isSure && own is null)
-            return null;
+            return _looks[alone.Digit!.Value.Index].Exists(look => look != mark) ? new(alone with { Certainty = Doubted }, mark.Alone.IsStruck, default) : null;
         var (best, second) = (own, (Fit?)null);
         foreach (var other in Others(mark, own))
         {
