@@ -39,16 +39,17 @@ internal static class ShowsCommand
         foreach (var show in shows)
         {
             var title = show.Title.Length > 0 ? show.Title : "untitled";
+            var others = show.Puzzles.Where(puzzle => puzzle != show.Title).ToList();
+            var with = others.Count > 0 ? $" ({string.Join("; ", others)})" : "";
+            var entries = show.Entries == 1 ? "entry" : "entries";
             var kind = show.IsLive ? ", goes on now" : show.IsImported ? ", imported" : "";
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}: {Count(show.Puzzles.Length, "puzzle", "puzzles")}, {Count(show.Entries, "entry", "entries")}{kind}  {show.Hash[..12]}"));
+                $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}{with}: {show.Entries} {entries}{kind}  {show.Hash[..12]}"));
         }
 
         return ExitCode.Fine;
     }
-
-    private static string Count(int number, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several)}");
 
     private static Command Export()
     {

@@ -125,7 +125,7 @@ public sealed class AfterShowCommandTests : IDisposable
         Assert.Equal(
             (0, "WEBVTT\n\n", "Nothing was on air or called out in this show: there are no captions.\n"),
             await Cli.Run("captions", "latest", "--data", folder.Path));
-        Assert.Contains(": 1 puzzle, 0 entries, goes on now", (await Cli.Run("shows", "--data", folder.Path)).Output, StringComparison.Ordinal);
+        Assert.Contains("Lanterns: 0 entries, goes on now", (await Cli.Run("shows", "--data", folder.Path)).Output, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -50,6 +50,7 @@ public sealed class WireShapeTests
         { typeof(RunSheet.FeaturedLine), "FeaturedLine" },
         { typeof(RunSheet.OtherLine), "OtherLine" },
         { typeof(RunSheet.PointLine), "PointLine" },
+        { typeof(PointFacts), "PointFacts" },
         { typeof(VetResult), "VetResult" },
         { typeof(VetResult.RuleUse), "RuleUse" },
         { typeof(VetResult.FeaturedRule), "RuleNeed" },
