@@ -28,4 +28,32 @@ internal static class InkPatch
 
         return new(width, height, plane);
     }
+
+    /// <summary>The patch as it would be if the mark were set larger or smaller.</summary>
+    /// <param name="patch">The patch of a blob.</param>
+    /// <param name="height">How high the blob is then, in pixels.</param>
+    public static InkPlane Scaled(InkPlane patch, int height)
+    {
+        var scale = height / (float)(patch.Height - 2 * Room);
+        var width = Math.Max(1, (int)MathF.Round((patch.Width - 2 * Room) * scale)) + 2 * Room;
+        var plane = new float[width * (height + 2 * Room)];
+        for (var pixel = 0; pixel < plane.Length; pixel++)
+        {
+            var (x, y) = (From(pixel % width), From(pixel / width));
+            plane[pixel] = Between(Between(At(x, y), At(x + 1, y), x), Between(At(x, y + 1), At(x + 1, y + 1), x), y);
+        }
+
+        return new(width, height + 2 * Room, plane);
+
+        // Middles of pixels; the room around the blob stays as wide as it was.
+        float From(int at) => (at - Room + 0.5f) / scale - 0.5f + Room;
+
+        static float Between(float one, float other, float at) => one + (other - one) * (at - MathF.Floor(at));
+
+        float At(float x, float y)
+        {
+            var (column, row) = ((int)MathF.Floor(x), (int)MathF.Floor(y));
+            return column >= 0 && row >= 0 && column < patch.Width && row < patch.Height ? patch.Row(row)[column] : 0;
+        }
+    }
 }

@@ -3,14 +3,15 @@ using System.Numerics.Tensors;
 namespace Companion.Sight.Reading;
 
 /// <summary>
-/// Compares the marks of a board with each other: they are set in one face at one size, so each is like others of its digit, but for a
-/// line through it. What was read otherwise is doubted, what was not read is read, and lines are found that the eye of the network
+/// Compares the marks of a board with each other: they are set in one face, at one size or two, so each is like others of its digit, but
+/// for a line through it. What was read otherwise is doubted, what was not read is read, and lines are found that the eye of the network
 /// overlooks. It always starts from what each mark was read as alone.
 /// </summary>
 internal sealed class Siblings
 {
-    // Of a mark's ink: two of one digit differ by less than the first part; they are as good as the same below the second.
-    private const float Alike = 0.24f, Same = 0.07f, Close = 0.15f;
+    // Of a mark's ink: two of one digit differ by less than the first part, where one was scaled by less than the second; they are as
+    // good as the same below the third.
+    private const float Alike = 0.24f, AlikeScaled = 0.33f, Same = 0.07f, Close = 0.15f;
 
     // Two digits of one face differ by more than this, in all but the least legible.
     private const float Apart = 0.14f;
@@ -145,8 +146,10 @@ internal sealed class Siblings
 
         if (best is not { } found)
             return null;
-        var isClear = second is null || second.Value.Over.Astray >= Math.Max(Apart, Clearly * found.Over.Astray);
-        return found.Over.Astray <= Alike && (isClear || found.Digit == alone.Digit)
+        // At another size nothing fits so well: there it is enough that nothing fits better.
+        var least = isSure && found.IsScaled ? found.Over.Astray : Math.Max(Apart, Clearly * found.Over.Astray);
+        var isClear = second is null || second.Value.Over.Astray >= least;
+        return found.Over.Astray <= (found.IsScaled ? AlikeScaled : Alike) && (isClear || found.Digit == alone.Digit)
             ? Agreed(mark, found, isClear)
             : Doubtful(mark, found, own, second);
     }
@@ -198,14 +201,24 @@ internal sealed class Siblings
         {
             if (look == mark || !IsComparable(mark, look))
                 continue;
-            var over = Overlay.Of(mark.Patch, look.Patch);
+            var (over, isScaled) = Laid(mark, look);
             if (best is null || over.Astray < best.Value.Over.Astray)
-                best = new(Engine.Digit.Of(digit + 1), look, over);
+                best = new(Engine.Digit.Of(digit + 1), look, over, isScaled);
             if (over.Astray <= enough && !over.MayBeStruck)
                 break;
         }
 
         return best;
+    }
+
+    // Block marks and lists may be set at two sizes: what does not fit as it is may fit at the size of the mark.
+    private static (Overlay Over, bool IsScaled) Laid(Sign mark, Sign look)
+    {
+        var over = Overlay.Of(mark.Patch, look.Patch);
+        if ((over.Astray <= Alike && !over.IsSuspicious) || mark.Blob.Height == look.Blob.Height)
+            return (over, false);
+        var scaled = Overlay.Of(mark.Patch, InkPatch.Scaled(look.Patch, mark.Blob.Height));
+        return scaled.Astray < over.Astray && !scaled.IsSuspicious ? (scaled, true) : (over, false);
     }
 
     private static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
@@ -215,5 +228,5 @@ internal sealed class Siblings
 
     private readonly record struct Judgement(GlyphReading Reading, bool IsStruck, Overlay Over);
 
-    private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over);
+    private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over, bool IsScaled);
 }

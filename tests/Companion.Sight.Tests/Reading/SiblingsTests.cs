@@ -38,13 +38,29 @@ public sealed class SiblingsTests
         Assert.InRange(reading.Cells.Count(cell => cell.IsUnsure), 1, 3);
     }
 
+    [Theory]
+    [InlineData(17)]
+    [InlineData(23)]
+    [InlineData(25)]
+    public void Marks_of_another_size_are_not_doubted(float size)
+    {
+        var reading = BoardReader.Read(Drawn(struck: -1, 0, isLevel: false, size), Place, GlyphReader.Standard, Lessons.None);
+
+        for (var index = 0; index < Marked; index++)
+        {
+            Assert.Equal([1, 2, 3, 4], reading.Cells[index].Marks.Select(mark => mark.Digit.Value));
+            Assert.False(reading.Cells[index].IsUnsure);
+        }
+    }
+
     private static ImmutableArray<GlyphReading> Misread(IReadOnlyList<GlyphImage> glyphs, GlyphImage wrong)
     {
         var readings = GlyphReader.Standard.Read(glyphs);
         return [.. readings.Select((reading, index) => glyphs[index] == wrong ? new GlyphReading(Digit.Of(1), 1) : reading)];
     }
 
-    private static Frame Drawn(int struck, int digit, bool isLevel)
+    // The last cell may have its marks at another size.
+    private static Frame Drawn(int struck, int digit, bool isLevel, float last = 20)
     {
         var side = Side + 2 * Margin;
         using var bitmap = new SKBitmap(new SKImageInfo(side, side, SKColorType.Rgba8888, SKAlphaType.Opaque));
@@ -62,6 +78,7 @@ public sealed class SiblingsTests
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true, StrokeWidth = 1.6f };
         for (var cell = 0; cell < Marked; cell++)
         {
+            font.Size = cell == Marked - 1 ? last : 20;
             for (var mark = 1; mark <= 4; mark++)
             {
                 var x = Margin + cell % 9 * Cell + (mark % 2 == 1 ? 20 : 60) + cell * 0.13f;
