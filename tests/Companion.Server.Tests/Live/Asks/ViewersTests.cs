@@ -121,9 +121,9 @@ public sealed class ViewersTests
             await presenter.Do("PlaceDigit", "r2c2", 6);
             // It comes beside the session, as proofs do; the log may be read meanwhile.
             var library = new ShowLibrary(DataFolder.Open(folder.Path));
-            var patience = DateTime.UtcNow + Hall.Patience;
-            while (!library.Open(ShowLibrary.Latest).Show.Events.OfType<CellsFoundFirst>().Any() && DateTime.UtcNow < patience)
-                await Task.Delay(50, TestContext.Current.CancellationToken);
+            using var late = new CancellationTokenSource(Hall.Patience);
+            while (!library.Open(ShowLibrary.Latest).Show.Events.OfType<CellsFoundFirst>().Any())
+                await Task.Delay(50, late.Token);
         }
 
         var (code, recap, _) = await CommandLine.Cli.Run("recap", "latest", "--stop-at", "hidden-single", "--data", folder.Path);
