@@ -8,13 +8,14 @@ interface Props {
   children: ComponentChildren;
 }
 
-/** A dialog over the desk. It is open for as long as it is rendered; Escape closes it. */
+/** A dialog over the desk. It is open for as long as it is rendered; Escape closes it. What has `data-first` has the focus at first. */
 export function Modal({ title, class: kind, onClose, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const heading = useId();
   useEffect(() => {
     const opener = document.activeElement;
     dialog.current?.showModal();
+    dialog.current?.querySelector<HTMLElement>('[data-first]')?.focus();
     return () => {
       if (opener instanceof HTMLElement) opener.focus();
     };

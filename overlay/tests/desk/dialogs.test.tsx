@@ -21,6 +21,13 @@ test('the grid is cleared only after a question', () => {
   expect(shown.page.querySelector('dialog')).toBeNull();
 });
 
+test('a grid may be pasted as soon as the dialog is open', () => {
+  shown.take();
+  shown.key('l');
+
+  expect(document.activeElement).toBe(shown.at('dialog textarea[name="grid"]'));
+});
+
 test('a refused puzzle leaves the dialog open with every reason', async () => {
   shown.desk.calls.refusals.set(
     'LoadPuzzle',

@@ -104,7 +104,7 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
     // A show has times where a route has steps.
     private string TextOf(TalkingPoint point, RecapPuzzle puzzle) => point is TalkingPoint.OneInTheWay one
         ? $"Since {VideoClock.Of(puzzle.ToldAt[one.Earlier])} only {one.InTheWay.Digit} in {one.InTheWay.Cell} had been in the way of the {Wording.NameOf(puzzle.Told.Steps[one.Step!.Value].Deduction.Rule)}."
-        : PointText.Of(point, puzzle.Told, Wording, Rarity);
+        : PointText.Of(point, Wording, Rarity);
 
     private static string Count(int number, string one, string? several = null) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several ?? one + "s")}");

@@ -29,7 +29,7 @@ internal static class RouteCommand
                 + "fromStep, toStep), talkingPoints (step, oneIn, text, facts; the rarest first) and with --notes notes, one for each step. A gate is a "
                 + "step beside which nothing as easy is open, and with more than full houses left to do. The facts of a talking point are kind, "
                 + "cells (of a wing the pivot first), digits, houses, rule, count and outOf: so many cells or steps, out of so many steps; of "
-                + "needs, so many puzzles of those counted; of one-in-the-way, the step from which on the candidate alone was in the way.",
+                + "needs, so many puzzles of those counted; of one-in-the-way, for so many steps the candidate alone was in the way.",
         };
         var html = new Option<bool>("--html") { Description = "A page of HTML to print, with a picture of each featured step." };
         var notes = new Option<bool>("--notes") { Description = "Also the notes that the data folder keeps with the puzzle." };

@@ -17,8 +17,8 @@ namespace Companion.Server.Planning;
 /// <param name="Houses">The houses, as in <c>block 5</c>.</param>
 /// <param name="Rule">The rule, where it is about one.</param>
 /// <param name="Count">
-/// How many: cells, steps, or for <c>needs</c> puzzles; for <c>one-in-the-way</c> the number of the step before which the candidate
-/// was the only one in the way.
+/// How many: cells, steps, or for <c>needs</c> puzzles; for <c>one-in-the-way</c> for how many steps before it the candidate was the
+/// only one in the way.
 /// </param>
 /// <param name="OutOf">Out of how many steps, or for <c>needs</c> puzzles that were counted.</param>
 public sealed record PointFacts(
@@ -46,11 +46,13 @@ public sealed record PointFacts(
             TalkingPoint.Fills its => none with { Count = its.Cells },
             TalkingPoint.OneInTheWay its => none with
             {
-                Cells = [its.InTheWay.Cell], Digits = DigitSet.Of(its.InTheWay.Digit), Count = its.Earlier + 1,
+                Cells = [its.InTheWay.Cell],
+                Digits = DigitSet.Of(its.InTheWay.Digit),
+                Count = its.At - its.Earlier,
             },
             TalkingPoint.Needs its => none with { Rule = its.Rule, Count = rarity.CountOf(its), OutOf = rarity.Puzzles },
             TalkingPoint.BusiestBlock its => none with { Houses = Names(its.Block), Count = its.Steps, OutOf = its.All },
-            TalkingPoint.FirstDigit its => none with { Digits = DigitSet.Of(its.Digit), OutOf = plan.Steps.Length },
+            TalkingPoint.FirstDigit its => none with { Digits = DigitSet.Of(its.Digit) },
             _ => throw new ArgumentOutOfRangeException(nameof(point)),
         };
     }

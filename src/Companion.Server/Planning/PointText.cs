@@ -1,6 +1,5 @@
 using System.Globalization;
 using Companion.Engine;
-using Companion.Engine.Planning;
 using Companion.Engine.Planning.Talking;
 using Companion.Engine.Proofs;
 
@@ -11,10 +10,9 @@ internal static class PointText
 {
     /// <summary>The remark in one sentence.</summary>
     /// <param name="point">The remark.</param>
-    /// <param name="plan">The route that it is about.</param>
     /// <param name="wording">The names of rules.</param>
     /// <param name="rarity">How often such remarks are true.</param>
-    public static string Of(TalkingPoint point, RunPlan plan, Wording wording, Rarity rarity) => point switch
+    public static string Of(TalkingPoint point, Wording wording, Rarity rarity) => point switch
     {
         TalkingPoint.PincerInBlock its => $"The pincer {its.Pincer} lies in the pivot's block, block {its.Block.Number}.",
         TalkingPoint.WingOverThreeBlocks its => $"The wing spans three blocks: pivot {its.Pivot}, pincers {Cells(its.Pincers)}.",
@@ -25,11 +23,12 @@ internal static class PointText
         TalkingPoint.BlockDecided its => $"It decides between two places: the {its.Digit} of block {its.Block.Number} goes in {its.Cell}.",
         TalkingPoint.Fills { Cells: 1 } => "It lets singles fill one more cell.",
         TalkingPoint.Fills its => $"It lets singles alone fill {its.Cells} more cells.",
-        TalkingPoint.OneInTheWay its => $"From step {its.Earlier + 1} on one candidate was in its way: {its.InTheWay}.",
-        TalkingPoint.Needs its when !rarity.IsKnown(its) => $"None of the {rarity.Puzzles} puzzles counted needs {wording.NameOf(its.Rule)}; this one does.",
-        TalkingPoint.Needs its => $"{Often(its, rarity)} {(rarity.OneIn(its) < 2 ? "need" : "needs")} {wording.NameOf(its.Rule)}.",
-        TalkingPoint.BusiestBlock its => $"Block {its.Block.Number} has a part in {its.Steps} of the {its.All} steps.",
-        TalkingPoint.FirstDigit its => $"The {its.Digit}s are the first to be finished, at step {its.At + 1} of {plan.Steps.Length}.",
+        TalkingPoint.OneInTheWay its when its.At == its.Earlier + 1 => $"Until the step before it only {its.InTheWay} was in its way.",
+        TalkingPoint.OneInTheWay its => $"For {its.At - its.Earlier} steps before it only {its.InTheWay} was in its way.",
+        TalkingPoint.Needs its when !rarity.IsKnown(its) => $"None of the {rarity.Puzzles} puzzles counted comes to {wording.NameOf(its.Rule)} on its way; this one does.",
+        TalkingPoint.Needs its => $"{Often(its, rarity)} {(rarity.OneIn(its) < 2 ? "come" : "comes")} to {wording.NameOf(its.Rule)} on the way.",
+        TalkingPoint.BusiestBlock its => $"Block {its.Block.Number} has a part in {its.Steps} of the {its.All} steps ahead.",
+        TalkingPoint.FirstDigit its => $"The {its.Digit}s are the first to be finished.",
         _ => throw new ArgumentOutOfRangeException(nameof(point)),
     };
 

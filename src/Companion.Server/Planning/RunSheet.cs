@@ -47,7 +47,7 @@ public sealed record RunSheet(
             [.. plan.Turns.Select(turn => FeaturedLine.Of(turn, wording))],
             [.. rarity.Rank(Engine.Planning.Talking.TalkingPoints.Of(plan)).Select(point =>
                 new PointLine(
-                    point.Step + 1, rarity.OneIn(point), PointText.Of(point, plan, wording, rarity), PointFacts.Of(point, plan, rarity)))]);
+                    point.Step + 1, rarity.OneIn(point), PointText.Of(point, wording, rarity), PointFacts.Of(point, plan, rarity)))]);
     }
 
     /// <summary>A talking point.</summary>

@@ -88,7 +88,10 @@ public sealed class TalkingPointsTests
             var placed = new Candidate(cell, puzzle.Solution[cell]);
             var deduction = new Deduction
             {
-                Rule = new("house-forcing-chain"), Cells = [new(cell, Role.Start)], Digits = DigitSet.Of(placed.Digit), Places = CandidateSet.Of(placed),
+                Rule = new("house-forcing-chain"),
+                Cells = [new(cell, Role.Start)],
+                Digits = DigitSet.Of(placed.Digit),
+                Places = CandidateSet.Of(placed),
             };
             var end = stuck.Apply(deduction);
             var plan = new RunPlan(Ladder, stuck, [new(stuck, Ladder[deduction.Rule], deduction, IsFeatured: false) { Ways = 1 }], end, []);

@@ -54,6 +54,7 @@ export function LoadDialog() {
           <small>81 characters or nine lines; a full stop, 0 or a blank for an open cell</small>
           <textarea
             name="grid"
+            data-first
             class={isOneLine(grid.value) ? 'one-line' : ''}
             rows={9}
             cols={30}
