@@ -29,24 +29,26 @@ internal static class InkPatch
         return new(width, height, plane);
     }
 
-    /// <summary>The patch as it would be if the mark were set larger or smaller.</summary>
+    /// <summary>The patch as it would be if the mark were set larger or smaller, and stood otherwise between the pixels.</summary>
     /// <param name="patch">The patch of a blob.</param>
     /// <param name="height">How high the blob is then, in pixels.</param>
-    public static InkPlane Scaled(InkPlane patch, int height)
+    /// <param name="right">How far it stands to the right of where it was, in pixels below 1.</param>
+    /// <param name="down">How far below.</param>
+    public static InkPlane Reset(InkPlane patch, int height, float right, float down)
     {
         var scale = height / (float)(patch.Height - 2 * Room);
         var width = Math.Max(1, (int)MathF.Round((patch.Width - 2 * Room) * scale)) + 2 * Room;
         var plane = new float[width * (height + 2 * Room)];
         for (var pixel = 0; pixel < plane.Length; pixel++)
         {
-            var (x, y) = (From(pixel % width), From(pixel / width));
+            var (x, y) = (From(pixel % width - right), From(pixel / width - down));
             plane[pixel] = Between(Between(At(x, y), At(x + 1, y), x), Between(At(x, y + 1), At(x + 1, y + 1), x), y);
         }
 
         return new(width, height + 2 * Room, plane);
 
         // Middles of pixels; the room around the blob stays as wide as it was.
-        float From(int at) => (at - Room + 0.5f) / scale - 0.5f + Room;
+        float From(float at) => (at - Room + 0.5f) / scale - 0.5f + Room;
 
         static float Between(float one, float other, float at) => one + (other - one) * (at - MathF.Floor(at));
 

@@ -9,9 +9,9 @@ namespace Companion.Sight.Reading;
 /// </summary>
 internal sealed class Siblings
 {
-    // Of a mark's ink: two of one digit differ by less than the first part, where one was scaled by less than the second; they are as
+    // Of a mark's ink: two of one digit differ by less than the first part, where one was set anew by less than the second; they are as
     // good as the same below the third.
-    private const float Alike = 0.24f, AlikeScaled = 0.33f, Same = 0.07f, Close = 0.15f;
+    private const float Alike = 0.24f, AlikeReset = 0.33f, Same = 0.07f, Close = 0.15f;
 
     // Two digits of one face differ by more than this, in all but the least legible.
     private const float Apart = 0.14f;
@@ -36,6 +36,9 @@ internal sealed class Siblings
 
     // What is read by its likeness alone, or doubted: somebody has to look.
     private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f, Halfway = 0.5f;
+
+    // Where a mark may stand between the pixels, to the right and down.
+    private static readonly (float, float)[] Between = [(0, 0), (0.5f, 0), (0, 0.5f), (0.5f, 0.5f)];
 
     private readonly List<Sign>[] _looks = [.. Enumerable.Range(0, Engine.Digit.Count).Select(_ => new List<Sign>())];
 
@@ -146,10 +149,10 @@ internal sealed class Siblings
 
         if (best is not { } found)
             return null;
-        // At another size nothing fits so well: there it is enough that nothing fits better.
-        var least = isSure && found.IsScaled ? found.Over.Astray : Math.Max(Apart, Clearly * found.Over.Astray);
+        // Set anew nothing fits so well: there it is enough that nothing fits better.
+        var least = isSure && found.IsReset ? found.Over.Astray : Math.Max(Apart, Clearly * found.Over.Astray);
         var isClear = second is null || second.Value.Over.Astray >= least;
-        return found.Over.Astray <= (found.IsScaled ? AlikeScaled : Alike) && (isClear || found.Digit == alone.Digit)
+        return found.Over.Astray <= (found.IsReset ? AlikeReset : Alike) && (isClear || found.Digit == alone.Digit)
             ? Agreed(mark, found, isClear)
             : Doubtful(mark, found, own, second);
     }
@@ -201,9 +204,9 @@ internal sealed class Siblings
         {
             if (look == mark || !IsComparable(mark, look))
                 continue;
-            var (over, isScaled) = Laid(mark, look);
+            var (over, isReset) = Laid(mark, look);
             if (best is null || over.Astray < best.Value.Over.Astray)
-                best = new(Engine.Digit.Of(digit + 1), look, over, isScaled);
+                best = new(Engine.Digit.Of(digit + 1), look, over, isReset);
             if (over.Astray <= enough && !over.MayBeStruck)
                 break;
         }
@@ -211,14 +214,22 @@ internal sealed class Siblings
         return best;
     }
 
-    // Block marks and lists may be set at two sizes: what does not fit as it is may fit at the size of the mark.
-    private static (Overlay Over, bool IsScaled) Laid(Sign mark, Sign look)
+    // Block marks and lists may be set at two sizes, and marks stand otherwise between the pixels: what does not fit as it is may fit when
+    // it is set like the mark.
+    private static (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
     {
         var over = Overlay.Of(mark.Patch, look.Patch);
-        if ((over.Astray <= Alike && !over.IsSuspicious) || mark.Blob.Height == look.Blob.Height)
+        if (over.Astray <= Alike && !over.IsSuspicious)
             return (over, false);
-        var scaled = Overlay.Of(mark.Patch, InkPatch.Scaled(look.Patch, mark.Blob.Height));
-        return scaled.Astray < over.Astray && !scaled.IsSuspicious ? (scaled, true) : (over, false);
+        var best = (Over: over, IsReset: false);
+        foreach (var (right, down) in Between)
+        {
+            var reset = Overlay.Of(mark.Patch, InkPatch.Reset(look.Patch, mark.Blob.Height, right, down));
+            if (reset.Astray < best.Over.Astray && !reset.IsSuspicious)
+                best = (reset, true);
+        }
+
+        return best;
     }
 
     private static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
@@ -228,5 +239,5 @@ internal sealed class Siblings
 
     private readonly record struct Judgement(GlyphReading Reading, bool IsStruck, Overlay Over);
 
-    private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over, bool IsScaled);
+    private readonly record struct Fit(Engine.Digit Digit, Sign Look, Overlay Over, bool IsReset);
 }
