@@ -108,6 +108,31 @@ test('the shows are listed, the newest first, with what can be done', () => {
   expect(shown.at('.shows > li:last-child a').getAttribute('href')).toBe('/stage?show=1&by=presenter');
 });
 
+test('a show that was ended does not go on now', () => {
+  openList();
+  const line = () => shown.at('.shows > li:first-child').textContent;
+  expect(line()).toContain('goes on now');
+  shown.take({ isOver: true });
+  expect(line()).toContain('ended');
+  expect(line()).not.toContain('goes on now');
+});
+
+test('what is said under the keys of the recording fits them', () => {
+  openList();
+  const hint = () => shown.at('.recording-keys .hint').textContent;
+  shown.take(recording('none'));
+  expect(hint()).toContain('when your recorder starts');
+  shown.take(recording('running', 65, '2026-01-01T20:00:58Z'));
+  expect(hint()).toContain('Pause when your recorder pauses');
+  shown.take(recording('paused', 70));
+  expect(hint()).toContain('Go on when your recorder goes on');
+});
+
+test('the circle of a running recording is filled', () => {
+  shown.take(recording('running', 65, '2026-01-01T20:00:58Z'));
+  expect(shown.at('.recording path').getAttribute('fill')).toBe('currentColor');
+});
+
 test('a new show begins once it is confirmed', async () => {
   openList();
   await shown.submit('.new-show');
@@ -132,7 +157,7 @@ test('chapters are edited and kept when they are saved', async () => {
   openList();
   act(() => shown.model.shows.takeChapters(chapters()));
   expect(shown.button('Save chapters').disabled).toBe(true);
-  await press('Merge with last');
+  await press('Merge with the one before');
   await press('Save chapters');
   expect(shown.made.at(-1)).toBe(
     'SaveChapters 1 [{"at":0,"title":"Introduction"},{"at":95,"title":"XY-wing, pivot r5c5"}]',

@@ -97,10 +97,13 @@ test('calls are listed, and on the board only when that is wanted', async () => 
   expect(shown.cellAt('r1c2').getAttribute('aria-label')).toContain('called by 3 viewers, 2 right');
 });
 
-test('at the end of the show viewers are forgotten', async () => {
+test('at the end of the show viewers are forgotten, and it is said that it was ended', async () => {
+  expect(shown.at('dialog footer').textContent).not.toContain('ended');
   await press('End of the show');
+  shown.take({ isOver: true });
 
   expect(shown.made).toEqual(['EndShow']);
+  expect(shown.at('dialog footer [role=status]').textContent).toContain('The show was ended');
 });
 
 test('a co-host sees all of it and changes nothing', () => {

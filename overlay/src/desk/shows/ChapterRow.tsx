@@ -40,7 +40,7 @@ export function ChapterRow({ mark, isFirst, isLone, onTitle, onMove, onMerge, on
         onInput={(event) => onTitle(event.currentTarget.value)}
       />
       <button type="button" disabled={isLone} onClick={onMerge}>
-        {isFirst ? 'Merge with next' : 'Merge with last'}
+        {isFirst ? 'Merge with the next one' : 'Merge with the one before'}
       </button>
       <button type="button" onClick={onSplit}>
         Split

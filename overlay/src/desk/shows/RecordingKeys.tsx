@@ -4,6 +4,13 @@ import { RecordingPart } from './RecordingPart.tsx';
 
 const keyWords = { none: 'Recording starts now', running: 'Pause', paused: 'Go on' } as const;
 
+const hints = {
+  none: 'Press it when your recorder starts, so that chapters fit the video. It can be corrected later.',
+  running: 'Pause when your recorder pauses, and stop when it stops, so that chapters fit the video.',
+  paused: 'Go on when your recorder goes on, so that chapters fit the video.',
+  stopped: 'Another one begins at 0:00: chapters are of the last recording of a show.',
+} as const;
+
 /** The keys of the recording's clock. The companion records nothing: it only notes when the recorder does. */
 export function RecordingKeys() {
   const model = useDesk();
@@ -30,11 +37,7 @@ export function RecordingKeys() {
         )}
         <RecordingPart recording={recording} />
       </div>
-      <p class="hint">
-        {phase === 'stopped'
-          ? 'Another one begins at 0:00: chapters are of the last recording of a show.'
-          : 'Press it when your recorder starts, so that chapters fit the video. It can be corrected later.'}
-      </p>
+      <p class="hint">{hints[phase]}</p>
     </fieldset>
   );
 }

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { timeText } from '../../grid/time.ts';
 import type { Recording } from '../../wireShows.ts';
 
-/** A filled circle records, two bars pause, a square has stopped: told apart by shape. */
+/** A circle records, two bars pause, a square has stopped, all filled: told apart by shape. */
 const shapes = {
   running: 'M6 1.5a4.5 4.5 0 1 0 0.01 0z',
   paused: 'M2 1.5h3v9h-3zM7 1.5h3v9h-3z',
@@ -26,7 +26,7 @@ export function RecordingPart({ recording }: { recording: Recording }) {
   return (
     <p class={`sign recording ${phase}`}>
       <svg viewBox="0 0 12 12" aria-hidden="true" focusable="false">
-        <path d={shapes[phase]} />
+        <path d={shapes[phase]} fill="currentColor" />
       </svg>
       {words[phase]} {timeText(seconds + running)}
     </p>

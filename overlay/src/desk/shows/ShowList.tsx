@@ -20,7 +20,7 @@ export function ShowList({ shows }: { shows: readonly ShowLine[] }) {
       <ul class="shows">
         {[...shows].reverse().map((show) => (
           <li key={show.id}>
-            <ShowHead show={show} />
+            <ShowHead show={show} isOver={model.desk.value?.isOver ?? false} />
             <div class="row">
               <button type="button" onClick={() => model.shows.openChapters(show.id)}>
                 Chapters
@@ -72,8 +72,10 @@ export function ShowList({ shows }: { shows: readonly ShowLine[] }) {
   );
 }
 
-function ShowHead({ show }: { show: ShowLine }) {
-  const kind = show.isLive ? ' · goes on now' : show.isImported ? ' · imported' : '';
+/** `isOver`: whether the show of the session was ended. */
+function ShowHead({ show, isOver }: { show: ShowLine; isOver: boolean }) {
+  const live = isOver ? ' · ended' : ' · goes on now';
+  const kind = show.isLive ? live : show.isImported ? ' · imported' : '';
   const others = show.puzzles.filter((title) => title !== show.title);
   return (
     <div class="show-head">

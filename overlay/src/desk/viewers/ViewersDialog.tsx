@@ -10,6 +10,7 @@ import './viewers.css';
 export function ViewersDialog() {
   const model = useDesk();
   const view = model.viewers.view.value;
+  const isOver = model.desk.value?.isOver ?? false;
   const isShut = !model.air.isPresenter.value;
   return (
     <Modal title="Viewers" class="viewers-dialog" onClose={() => model.close()}>
@@ -21,6 +22,9 @@ export function ViewersDialog() {
           <CallList calls={view.calls} />
           <footer class="row">
             <span class="hint">
+              <span role="status">
+                {isOver && 'The show was ended: the next puzzle begins another one. '}
+              </span>
               {view.answers === 1 ? '1 answer' : `${view.answers} answers`} since the start. Names are not
               kept.
             </span>
