@@ -8,35 +8,60 @@ internal static class SalvagedRows
 {
     private const string Begins = "show-begun";
 
-    /// <summary>Copies what can be read: the shows first, which stand before most events.</summary>
+    private const string Events = "SELECT sequence, at, kind, body FROM event";
+
+    /// <summary>
+    /// Copies what can be read: the shows first, which stand before most events. What happened here and each imported show are read
+    /// apart, as they stand on pages of their own: damage in one loses nothing of another.
+    /// </summary>
     /// <param name="from">The damaged file.</param>
     /// <param name="into">The new one.</param>
     public static void Copy(SqliteConnection from, SqliteConnection into)
     {
+        List<(long First, long Last)> imported = [];
         foreach (var show in Read(from, "SELECT id, first, last, title, offset, chapters FROM show ORDER BY id"))
         {
             into.Run(
                 "INSERT OR IGNORE INTO show (id, first, last, title, offset, chapters) VALUES ($1, $2, $3, $4, $5, $6)", show);
+            if (show is [_, long first and <= 0, long last and <= 0, ..])
+                imported.Add((first, last));
         }
 
         foreach (var row in Read(from, "SELECT givens, notes FROM note").Where(IsNotes))
             into.Run("INSERT OR IGNORE INTO note VALUES ($1, $2)", row);
 
-        object? last = null;
-        foreach (var row in Read(from, "SELECT sequence, at, kind, body FROM event ORDER BY sequence").TakeWhile(IsEvent))
+        CopyOwn(from, into);
+        foreach (var (first, last) in imported)
+            CopyImported(from, into, first, last);
+    }
+
+    private static void CopyOwn(SqliteConnection from, SqliteConnection into)
+    {
+        object last = 0L;
+        foreach (var row in Read(from, $"{Events} WHERE sequence > 0 ORDER BY sequence").TakeWhile(IsEvent))
         {
-            into.Run("INSERT INTO event VALUES ($1, $2, $3, $4)", row);
-            last = row[0];
+            Keep(into, row);
+            last = row[0]!;
         }
 
         // Behind the damage a show is whole from its beginning on.
-        var behind = new List<object?[]>();
-        foreach (var row in Read(from, "SELECT sequence, at, kind, body FROM event WHERE sequence > $1 ORDER BY sequence DESC", last ?? long.MinValue).TakeWhile(IsEvent))
-            behind.Add(row);
+        var behind = Read(from, $"{Events} WHERE sequence > $1 ORDER BY sequence DESC", last).TakeWhile(IsEvent).ToList();
         var first = behind.FindLastIndex(row => row[2] is Begins);
         foreach (var row in behind.Take(first + 1).Reverse())
-            into.Run("INSERT INTO event VALUES ($1, $2, $3, $4)", row);
+            Keep(into, row);
     }
+
+    // Whole or not at all.
+    private static void CopyImported(SqliteConnection from, SqliteConnection into, long first, long last)
+    {
+        var rows = Read(from, $"{Events} WHERE sequence BETWEEN $1 AND $2 ORDER BY sequence", first, last).TakeWhile(IsEvent).ToList();
+        if (rows.Count != last - first + 1)
+            return;
+        foreach (var row in rows)
+            Keep(into, row);
+    }
+
+    private static void Keep(SqliteConnection into, object?[] row) => into.Run("INSERT OR IGNORE INTO event VALUES ($1, $2, $3, $4)", row);
 
     /// <summary>Has the shows name what is there: each begins at an event, and imported ones are whole or gone.</summary>
     /// <param name="into">The new file.</param>

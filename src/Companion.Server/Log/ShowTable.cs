@@ -66,7 +66,9 @@ internal sealed class ShowTable(DataFolder folder)
     {
         using var transaction = connection.BeginTransaction();
         var first = Math.Min(connection.Number("SELECT min(sequence) FROM event") ?? 1, 1) - file.Events.Length;
-        for (var index = 0; index < file.Events.Length; index++)
+        // From the last on: each goes before all others. The other way round what happened here would have to make room again and again,
+        // on pages ever further back in the file, where a cut would lose it.
+        for (var index = file.Events.Length - 1; index >= 0; index--)
         {
             var (at, stored) = (show.Events[index].At.UtcTicks, file.Events[index]);
             connection.Run("INSERT INTO event VALUES ($1, $2, $3, $4)", first + index, at, stored.Kind, stored.Body);

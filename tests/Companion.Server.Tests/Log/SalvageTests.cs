@@ -1,6 +1,7 @@
 using Companion.Engine;
 using Companion.Server.Data;
 using Companion.Server.Log;
+using Companion.Server.Settings;
 using Companion.Server.Shows;
 using Companion.Server.Tests.Running;
 using Companion.Session.Events;
@@ -61,6 +62,44 @@ public sealed class SalvageTests
         var shows = new ShowLibrary(DataFolder.Open(folder.Path)).List();
         Assert.Equal(shows.Length, kept.Count(happened => happened is ShowBegun) + 1);
         Assert.Equal(20, shows[^1].Id);
+    }
+
+    // Imported shows come first in order and stand on the file's last pages.
+    [Fact]
+    public void A_log_cut_in_an_imported_show_keeps_the_shows_that_were_played_here()
+    {
+        using var elsewhere = new TemporaryFolder();
+        MadeIn(elsewhere, shows: 1, eventsEach: 200);
+        using var made = new TemporaryFolder();
+        var (own, events) = MadeIn(made, shows: 2, eventsEach: 60);
+        var bytes = WithImport(made, elsewhere);
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(folder.In("events.db"), bytes.AsSpan(0, own.Length + (bytes.Length - own.Length) * 3 / 4));
+
+        using var log = SqliteEventLog.OpenOrSalvage(DataFolder.Open(folder.Path));
+
+        Assert.Contains("damaged", log.Warning, StringComparison.Ordinal);
+        Assert.Equal(events, log.Replay());
+        Assert.Equal([1, 2], new ShowLibrary(DataFolder.Open(folder.Path)).List().Select(show => show.Id));
+    }
+
+    [Fact]
+    public void A_log_with_a_hole_where_shows_were_played_here_keeps_an_imported_show()
+    {
+        using var made = new TemporaryFolder();
+        var (own, _) = MadeIn(made, shows: 3, eventsEach: 200);
+        var bytes = WithImport(made, made);
+        using var folder = new TemporaryFolder();
+        bytes.AsSpan(own.Length / 4096 / 2 * 4096, 4096).Fill(0xAA);
+        File.WriteAllBytes(folder.In("events.db"), bytes);
+
+        using var log = SqliteEventLog.OpenOrSalvage(DataFolder.Open(folder.Path));
+
+        Assert.Contains("damaged", log.Warning, StringComparison.Ordinal);
+        var shows = new ShowLibrary(DataFolder.Open(folder.Path));
+        var (before, after) = (new ShowLibrary(DataFolder.Open(made.Path)).Open("4"), shows.Open("4"));
+        Assert.True(Assert.Single(shows.List(), show => show.Id == 4).IsImported);
+        Assert.Equal(before.Show.Events, after.Show.Events);
     }
 
     [Fact]
@@ -168,6 +207,16 @@ public sealed class SalvageTests
 
         SqliteConnection.ClearAllPools();
         return (File.ReadAllBytes(data.Events), events);
+    }
+
+    // The log with the first show of a folder, out of a file.
+    private static byte[] WithImport(TemporaryFolder folder, TemporaryFolder of)
+    {
+        using (var file = File.Create(folder.In("first.json")))
+            new ShowLibrary(DataFolder.Open(of.Path)).Export("1", file);
+        new ShowLibrary(DataFolder.Open(folder.Path)).Import(folder.In("first.json"), new(ShippedFiles.Wording(LadderFile.Read(null))));
+        SqliteConnection.ClearAllPools();
+        return File.ReadAllBytes(folder.In("events.db"));
     }
 
     private static IEnumerable<Event> Show(int show, int events)
