@@ -8,11 +8,14 @@ using Companion.Server.Settings;
 using Companion.Server.Shows;
 using Companion.Session.AfterShow;
 using Companion.Session.Shows;
+using Companion.Session.State;
 
 namespace Companion.Server.CommandLine;
 
 /// <summary>What a command that draws a board takes: a position, the session as it stands, or a moment of a stored show.</summary>
-internal sealed class SceneOptions
+/// <param name="usual">What of a show is drawn where no moment is named; null for its end.</param>
+/// <param name="whatIsUsual">The same in words, as in "the show's end".</param>
+internal sealed class SceneOptions(Func<StoredShow, SessionState>? usual = null, string whatIsUsual = "the show's end")
 {
     private readonly Argument<string?> _grid = new("grid")
     {
@@ -29,7 +32,7 @@ internal sealed class SceneOptions
 
     private readonly Option<TimeSpan?> _at = new("--at")
     {
-        Description = "The time in the show's video, as in 4:05; the show's end by default.",
+        Description = $"The time in the show's video, as in 4:05; {whatIsUsual} by default.",
         CustomParser = result =>
         {
             if (VideoClock.Read(result.Tokens[0].Value) is { } time)
@@ -85,21 +88,27 @@ internal sealed class SceneOptions
         }
 
         return isOfShow
-            ? StillScene.OfState(MomentOf(asked).State, ladder, wording)
+            ? StillScene.OfState(StateOf(asked), ladder, wording)
             : StillScene.OfSession(Ladder.Data(asked), ladder, wording);
     }
 
-    private Moment MomentOf(ParseResult asked)
+    private SessionState StateOf(ParseResult asked)
     {
         var show = ShowOptions.Open(
             DataFolder.Open(Ladder.Data(asked)), asked.GetValue(_show) ?? ShowLibrary.Latest, asked.InvocationConfiguration.Error).Show;
         if (asked.GetValue(_step) is { } step)
         {
             return step <= show.Moments.Length
-                ? show.Moments[step - 1]
+                ? show.Moments[step - 1].State
                 : throw new PlainException($"The show has {show.Moments.Length} events and no number {step}: name an earlier one with --step.");
         }
 
-        return asked.GetValue(_at) is { } at ? VideoTime.MomentAt(show, at) : show.Moments[^1];
+        if (asked.GetValue(_at) is not { } at)
+            return usual is null ? show.Last : usual(show);
+
+        // The last second counts as a whole one, as times are written without parts of it.
+        return Math.Floor(at.TotalSeconds) <= Math.Floor(show.VideoLength.TotalSeconds)
+            ? VideoTime.MomentAt(show, at).State
+            : throw new PlainException($"The show is {VideoClock.Of(show.VideoLength)} long and has no {VideoClock.Of(at)}: name an earlier time with --at.");
     }
 }

@@ -1,6 +1,9 @@
 using System.CommandLine;
 using Companion.Drawing.Stills.Thumbnails;
 using Companion.Engine.Proofs;
+using Companion.Session.AfterShow;
+using Companion.Session.Shows;
+using Companion.Session.State;
 
 namespace Companion.Server.CommandLine;
 
@@ -10,7 +13,7 @@ internal static class ThumbnailCommand
     /// <summary>The command.</summary>
     public static Command Make()
     {
-        var scenes = new SceneOptions();
+        var scenes = new SceneOptions(Teaser, "the first featured rule on air, or else the start,");
         var title = new Option<string?>("--title") { Description = "The title; that of the puzzle by default.", HelpName = "text" };
         var credit = new Option<string?>("--credit") { Description = "Whom the puzzle is owed to; its setter by default.", HelpName = "text" };
         var pattern = new PatternOptions(Grade.Which, "which gives nothing away");
@@ -33,5 +36,14 @@ internal static class ThumbnailCommand
                 new(size.Width, size.Height, picture.Theme(asked))),
             cancel)));
         return command;
+    }
+
+    // A show's end would give all of it away: what it is about, and no more of that than a grade that leaves the finding to the viewer.
+    private static SessionState Teaser(StoredShow show)
+    {
+        var featured = Airing.Of(show).FirstOrDefault(airing => airing.IsFeatured);
+        return featured is null
+            ? (show.Moments.FirstOrDefault(moment => moment.State.Grid.Puzzle is not null) ?? show.Moments[0]).State
+            : featured.First.State with { OnAir = featured.Cue with { Grade = Grade.Which } };
     }
 }

@@ -1,3 +1,7 @@
+using Companion.Server.AfterShow;
+using Companion.Server.Data;
+using Companion.Server.Log;
+using Companion.Server.Tests.AfterShow;
 using Companion.Server.Tests.Running;
 using SkiaSharp;
 
@@ -100,6 +104,24 @@ public sealed class StillCommandTests : IDisposable
 
         Assert.Equal(2, code);
         Assert.Equal("0 deductions are open and there is no number 1: 'companion scan' lists them.", error.Trim());
+    }
+
+    // The show takes 10 seconds for each step of its way.
+    [Fact]
+    public async Task A_time_behind_the_shows_end_is_said_plainly()
+    {
+        var show = MadeShow.Whole();
+        using (var log = SqliteEventLog.Open(DataFolder.Open(_folder.Path)))
+            log.Append(0, show.Events);
+        var end = VideoClock.Of(show.Length);
+        await Draw("end.png", "--show", "latest", "--at", end, "--data", _folder.Path);
+        await Draw("usual.png", "--show", "latest", "--data", _folder.Path);
+        Assert.Equal(await Bytes("usual.png"), await Bytes("end.png"));
+
+        var (code, _, error) = await Cli.Run("still", "--show", "latest", "--at", "99:00", "--data", _folder.Path, "--out", _folder.In("x.png"));
+
+        Assert.Equal((2, $"The show is {end} long and has no 1:39:00: name an earlier time with --at.\n"), (code, error));
+        Assert.False(File.Exists(_folder.In("x.png")));
     }
 
     [Fact]
