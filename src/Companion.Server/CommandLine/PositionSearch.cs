@@ -58,7 +58,7 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
             PracticeMoments.Of(show, ladder, rule, cancel).Select((its, index) =>
             {
                 looked.Report(index + 1);
-                return its.Select(each => each.Position with { Source = each.At is { } at ? $"at {VideoClock.Of(at)}" : "not in the show" }).Where(IsFit);
+                return its.Select(each => each.Position with { Source = each.At is { } at ? $"at {VideoClock.Of(at)}" : "on the way through the puzzle" }).Where(IsFit);
             }),
             Count);
         return Enough(chosen, "in the show or on the way through its puzzles", "name another show or a file of puzzles");
@@ -110,8 +110,13 @@ internal sealed class PositionSearch(Ladder ladder, RuleId rule, int? asked, boo
 
     private PlainException TooFew(int found, string where, string wayOut)
     {
-        var these = found == 0 ? "There is no such position" : $"There {(found == 1 ? "is" : "are")} {found} such and not {Count}";
+        var these = found switch
+        {
+            0 => $"There is no such position {where}",
+            1 => $"There is only 1 such position {where}, and {Count} are wanted",
+            _ => $"There are only {found} such positions {where}, and {Count} are wanted",
+        };
         var fewer = found == 0 ? "" : ", or ask for fewer with --count";
-        return new($"{these} {where}: {wayOut}{fewer}{(withMarks ? "" : ", or leave out --without-marks")}.");
+        return new($"{these}: {wayOut}{fewer}{(withMarks ? "" : ", or leave out --without-marks")}.");
     }
 }

@@ -91,7 +91,7 @@ public sealed class SheetCommandTests : IDisposable
         var positions = await Positions("sheet", "--rule", "xy-wing", "--from", from == "show.json" ? _folder.In(from) : from, "--data", _folder.Path);
 
         Assert.InRange(positions.Count, 1, 6);
-        foreach (var position in positions.Where(position => position.GetProperty("source").GetString() != "not in the show"))
+        foreach (var position in positions.Where(position => position.GetProperty("source").GetString() != "on the way through the puzzle"))
         {
             var moment = show.Moments.First(moment => $"at {VideoClock.Of(VideoTime.Near(show, moment))}" == position.GetProperty("source").GetString()
                 && BoardText.Write(KnownBoard.Of(moment.State).Value!) == position.GetProperty("grid").GetString());
@@ -108,7 +108,7 @@ public sealed class SheetCommandTests : IDisposable
         Keep(MadeShow.Whole());
         var (code, output, error) = await Cli.Run("sheet", "--rule", "xy-wing", "--count", "60", "--from", "latest", "--data", _folder.Path);
         Assert.Equal((2, ""), (code, output));
-        Assert.Matches(@"^There (is|are) \d+ such and not 60 in the show or on the way through its puzzles: name another show or a file of puzzles, or ask for fewer with --count\.\n$", error);
+        Assert.Matches(@"^There (is only 1 such position|are only \d+ such positions) in the show or on the way through its puzzles, and 60 are wanted: name another show or a file of puzzles, or ask for fewer with --count\.\n$", error);
 
         (code, output, error) = await Cli.Run("sheet", "--rule", "jellyfish", "--from", "latest", "--data", _folder.Path);
         Assert.Equal((2, ""), (code, output));
@@ -130,7 +130,7 @@ public sealed class SheetCommandTests : IDisposable
 
         var positions = await Positions("sheet", "--rule", "xy-wing", "--from", "latest", "--data", _folder.Path);
 
-        Assert.All(positions, position => Assert.Equal("not in the show", position.GetProperty("source").GetString()));
+        Assert.All(positions, position => Assert.Equal("on the way through the puzzle", position.GetProperty("source").GetString()));
     }
 
     [Fact]
