@@ -13,8 +13,7 @@ internal static class CaptionsCommand
     public static Command Make()
     {
         var (show, options) = (ShowOptions.Show(), new LadderOptions());
-        var format = new Option<string>("--format") { Description = "srt or vtt; vtt by default.", DefaultValueFactory = _ => "vtt" }
-            .AcceptOnlyFromAmong("srt", "vtt");
+        var format = PlainOption.Of("--format", "srt or vtt; vtt by default.", text => text is "srt" or "vtt" ? text : null, "srt or vtt");
         var output = new TextOutput();
         var command = new Command("captions", "Writes the call-outs that were said in a show as captions of its video, SRT or WebVTT.");
         command.Add(show);

@@ -13,6 +13,12 @@ internal static class ShowOptions
         Description = "The show: its number as 'companion shows' lists it, 'latest', or a show file.",
     };
 
+    /// <summary>Which show of those that are kept; a file has no place for what is corrected.</summary>
+    public static Argument<string> Kept() => new("show")
+    {
+        Description = "The show: its number as 'companion shows' lists it, or 'latest'.",
+    };
+
     /// <summary>Opens a show; what is missing of it is said on the error stream.</summary>
     public static OpenedShow Open(DataFolder folder, string name, TextWriter error)
     {

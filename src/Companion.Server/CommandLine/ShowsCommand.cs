@@ -27,7 +27,8 @@ internal static class ShowsCommand
 
     private static int List(DataFolder folder, bool asJson, InvocationConfiguration streams)
     {
-        var (shows, output) = (new ShowLibrary(folder).List(), streams.Output);
+        var library = new ShowLibrary(folder);
+        var (shows, output) = (library.List(), streams.Output);
         if (asJson)
         {
             output.WriteLine(JsonSerializer.Serialize(shows, WireJson.Options));
@@ -42,7 +43,7 @@ internal static class ShowsCommand
             var others = show.Puzzles.Where(puzzle => puzzle != show.Title).ToList();
             var with = others.Count > 0 ? $" ({string.Join("; ", others)})" : "";
             var entries = show.Entries == 1 ? "entry" : "entries";
-            var kind = show.IsLive ? ", goes on now" : show.IsImported ? ", imported" : "";
+            var kind = show.IsLive ? library.IsOver(show.Id) ? ", ended" : ", goes on now" : show.IsImported ? ", imported" : "";
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{show.Id,4}  {show.Began.ToLocalTime():yyyy-MM-dd HH:mm}  {RunSheetText.Clock(show.Seconds),7}  {title}{with}: {show.Entries} {entries}{kind}  {show.Hash[..12]}"));
@@ -90,13 +91,23 @@ internal static class ShowsCommand
 
     private static Command Offset()
     {
-        var show = new Argument<int>("show") { Description = "The show's number." };
-        var seconds = new Argument<double>("seconds") { Description = "Above zero where the recording had started before its key was pressed, below zero where it started later." };
+        var show = ShowOptions.Kept();
+        var seconds = new Argument<double>("seconds")
+        {
+            Description = "Above zero where the recording had started before its key was pressed, below zero where it started later.",
+            CustomParser = result =>
+            {
+                if (double.TryParse(result.Tokens[0].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
+                    return number;
+                result.AddError($"The offset is a number of seconds such as 3 or -1.5 and not '{result.Tokens[0].Value}'.");
+                return 0;
+            },
+        };
         var data = SharedOptions.Data();
         var command = new Command("offset", "Corrects how much later in the recording everything is than it was keyed.") { show, seconds, data };
         command.SetAction(asked =>
         {
-            new ShowLibrary(DataFolder.Open(asked.GetValue(data))).SetOffset(asked.GetValue(show), asked.GetValue(seconds));
+            new ShowLibrary(DataFolder.Open(asked.GetValue(data))).SetOffset(asked.GetRequiredValue(show), asked.GetValue(seconds));
             return ExitCode.Fine;
         });
         return command;

@@ -44,7 +44,7 @@ public sealed partial class ShowLibrary
     /// <param name="voice">The words for what the stage shows.</param>
     /// <returns>The number of the show.</returns>
     /// <exception cref="PlainException">It is no whole show file; the message has all reasons.</exception>
-    internal int Import(string path, Voice voice) => Import(ReadBytes(path), voice);
+    internal int Import(string path, Voice voice) => Import(ReadBytes(path, $"There is no show file '{path}' that can be read: name one that 'companion shows export' has written."), voice);
 
     /// <summary>Sets how much later in the recording everything is than it was keyed.</summary>
     /// <param name="id">The show.</param>
@@ -56,6 +56,12 @@ public sealed partial class ShowLibrary
             throw new PlainException("An offset is a number of seconds, at most a day's: correct it.");
         _table.SetOffset(id, Math.Round(seconds, 3));
     }
+
+    /// <summary>Sets the same of a show by its name.</summary>
+    /// <param name="name">Its number, or <see cref="Latest"/>.</param>
+    /// <param name="seconds">Seconds, as in <see cref="SetOffset(int, double)"/>.</param>
+    /// <exception cref="PlainException">There is no such show, or the offset is longer than a day.</exception>
+    internal void SetOffset(string name, double seconds) => SetOffset(RowOf(name).Id, seconds);
 
     /// <summary>Keeps chapters as they were edited, or goes back to those that are made from the log.</summary>
     /// <param name="id">The show.</param>

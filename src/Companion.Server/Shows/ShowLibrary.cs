@@ -25,18 +25,21 @@ public sealed partial class ShowLibrary(DataFolder folder)
     /// <exception cref="PlainException">The event log cannot be read.</exception>
     public ImmutableArray<ShowLine> List() => [.. _table.All().Select(row => Line(row, DigestOf(row)))];
 
+    /// <summary>Whether a show was ended, so that the next puzzle begins another. Nothing is replayed.</summary>
+    /// <param name="id">Its number.</param>
+    /// <exception cref="PlainException">There is no such show, or it cannot be read.</exception>
+    public bool IsOver(int id) =>
+        _table.Events(RowOf(id.ToString(CultureInfo.InvariantCulture))).Exists(each => each.Stored.Kind == "show-ended");
+
     /// <summary>Opens a show: it is replayed, and each of its moments can be looked at.</summary>
     /// <param name="name">Its number, <see cref="Latest"/>, or the path of a show file.</param>
     /// <exception cref="PlainException">There is no such show, or it cannot be read.</exception>
     public OpenedShow Open(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (!IsNumber(name, out var id) && name != Latest)
+        if (!IsNumber(name, out _) && name != Latest)
             return OpenFile(name);
-        var row = _table.All().Find(row => name == Latest ? row.IsLive : row.Id == id)
-            ?? throw new PlainException(name == Latest
-                ? $"No show was kept in {folder.Path}: name the folder with --data."
-                : $"There is no show {name}: 'companion shows' lists them.");
+        var row = RowOf(name);
         return Replay(row, [.. _table.Events(row).Select(each => each.Stored)]);
     }
 
@@ -45,13 +48,13 @@ public sealed partial class ShowLibrary(DataFolder folder)
     /// <exception cref="PlainException">It is no show file.</exception>
     public static OpenedShow OpenFile(string path)
     {
-        var reading = ShowFileReader.Read(ReadBytes(path));
+        var reading = ShowFileReader.Read(ReadBytes(path, $"There is no show or readable show file '{path}': 'companion shows' lists the shows."));
         return reading is { Show: { } show, File: { } file }
             ? new(null, show, file, reading.Missing)
             : throw new PlainException($"{path}: {string.Join(' ', reading.Faults)}");
     }
 
-    private static byte[] ReadBytes(string path)
+    private static byte[] ReadBytes(string path, string otherwise)
     {
         try
         {
@@ -63,9 +66,15 @@ public sealed partial class ShowLibrary(DataFolder folder)
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new PlainException($"There is no show or readable show file '{path}': 'companion shows' lists the shows.", failure);
+            throw new PlainException(otherwise, failure);
         }
     }
+
+    // A show that is kept: what is corrected beside its events has no place in a file.
+    private ShowRow RowOf(string name) => _table.All().Find(row => name == Latest ? row.IsLive : IsNumber(name, out var id) && row.Id == id)
+        ?? throw new PlainException(name == Latest
+            ? $"No show was kept in {folder.Path}: name the folder with --data."
+            : $"There is no show {name}: 'companion shows' lists them.");
 
     private static bool IsNumber(string name, out int id) => int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out id);
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Companion.Server.Data;
 using Companion.Server.Log;
+using Companion.Server.Shows;
 using Companion.Server.Tests.AfterShow;
 using Companion.Server.Tests.Running;
 using Companion.Session.Events;
@@ -76,6 +77,27 @@ public sealed class ShowsCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task An_offset_is_set_of_the_latest_show_too()
+    {
+        Assert.Equal((0, "", ""), await Cli.Run("shows", "offset", "latest", "-1.5", "--data", _folder.Path));
+
+        var library = new ShowLibrary(DataFolder.Open(_folder.Path));
+        Assert.Equal(TimeSpan.FromSeconds(-1.5), library.Open("2").Show.Offset);
+    }
+
+    [Fact]
+    public async Task A_show_that_was_ended_does_not_go_on_now()
+    {
+        using (var log = SqliteEventLog.Open(DataFolder.Open(_folder.Path)))
+            log.Append(log.Restore().Sequence, [new ShowEnded(MadeShow.Of(4).Began.AddDays(2))]);
+
+        var (_, output, _) = await Cli.Run("shows", "--data", _folder.Path);
+
+        Assert.Contains("Second evening: 0 entries, ended", output, StringComparison.Ordinal);
+        Assert.DoesNotContain("goes on now", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_show_file_that_was_cut_off_still_has_chapters_and_what_is_missing_is_said()
     {
         var file = _folder.In("evening.json");
@@ -109,6 +131,10 @@ public sealed class ShowsCommandTests : IDisposable
     [InlineData("--fps takes one of 25", "chapters", "1", "--fps", "26")]
     [InlineData("--speed takes a number from 0.1 to 1000", "replay", "1", "--speed", "fast")]
     [InlineData("no show 9", "shows", "offset", "9", "1")]
+    [InlineData("no show first", "shows", "offset", "first", "1")]
+    [InlineData("The offset is a number of seconds such as 3 or -1.5 and not 'abc'.", "shows", "offset", "1", "abc")]
+    [InlineData("--format takes srt or vtt and not 'txt'.", "captions", "1", "--format", "txt")]
+    [InlineData("There is no show file 'nowhere.json' that can be read: name one that 'companion shows export' has written.\n", "shows", "import", "nowhere.json")]
     public async Task What_cannot_be_done_is_said_plainly(string reason, params string[] words)
     {
         var (code, _, error) = await Cli.Run([.. words, "--data", _folder.Path]);
