@@ -11,6 +11,10 @@ public sealed class Wording(Phrases phrases)
     /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
     public string NameOf(RuleId rule) => phrases[rule, "name"].Text;
 
+    /// <summary>The rule's name as one is looked for, such as <c>a naked pair</c>.</summary>
+    /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
+    public string OneOf(RuleId rule) => phrases[rule, "a-name"].Text;
+
     /// <summary>Why the rule holds, in one sentence about no board in particular.</summary>
     /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
     public string Explain(RuleId rule) => phrases[rule, "explanation"].Text;

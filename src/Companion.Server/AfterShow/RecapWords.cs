@@ -73,7 +73,7 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
             var words = Wording.HintsFor(each.Board, each.Deduction).Why.Words.Written;
             var fate = each.WasTaken ? "then taken" : "and never taken";
             return $"{words}: open from {VideoClock.Of(each.From)} for {VideoClock.Of(each.To - each.From)} and {Count(each.Entries, "entry", "entries")}, "
-                + $"{fate}, while {Wording.NameOf(each.Harder)} was worked.";
+                + $"{fate}, while {Wording.OneOf(each.Harder)} was being worked on.";
         }),
     ];
 

@@ -46,7 +46,7 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
     public WhyHint Hint(PracticePosition position) => wording.HintsFor(position.Board, position.Answer).Why;
 
     private string Task =>
-        $"In each position look for this: {wording.NameOf(rule)}. It is open there, and nothing easier is. "
+        $"In each position look for {wording.OneOf(rule)}. It is open there, and nothing easier is. "
         + (withMarks ? "Small digits are the candidates that still stand." : "All candidates that the digits leave still stand.");
 
     private Tile Answer(PracticePosition position, int index) => new(

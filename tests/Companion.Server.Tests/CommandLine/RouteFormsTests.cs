@@ -82,8 +82,8 @@ public sealed class RouteFormsTests : IDisposable
             ["kind", "cells", "digits", "houses", "rule", "count", "outOf"], point.GetProperty("facts").EnumerateObject().Select(member => member.Name)));
         // Each cell, digit and house that is said is among the facts.
         Assert.All(points, point => Assert.All(Named(point.GetProperty("text").GetString()!), word => Assert.Contains(word, FactWords(point.GetProperty("facts")))));
-        Assert.Equal("needs", Fact(points, "comes to XY-wing").GetProperty("kind").GetString());
-        Assert.Equal("xy-wing", Fact(points, "comes to XY-wing").GetProperty("rule").GetString());
+        Assert.Equal("needs", Fact(points, "comes to an XY-wing").GetProperty("kind").GetString());
+        Assert.Equal("xy-wing", Fact(points, "comes to an XY-wing").GetProperty("rule").GetString());
         var bivalue = Fact(points, "bivalue cells");
         Assert.Equal(bivalue.GetProperty("count").GetInt32(), bivalue.GetProperty("cells").GetArrayLength());
     }
