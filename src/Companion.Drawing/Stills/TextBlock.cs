@@ -64,7 +64,8 @@ internal sealed record TextBlock(IReadOnlyList<string> Lines, float Size)
             var (cut, whole) = (line, isLast ? line + "…" : line);
             while (cut.Length > 0 && letters.WidthOf(whole, Size, bold) > room.Width)
             {
-                cut = cut[..^1];
+                // Between words; within a word only where it is alone.
+                cut = cut.LastIndexOf(' ') is > 0 and var space ? cut[..space] : cut[..^1];
                 whole = cut + "…";
             }
 

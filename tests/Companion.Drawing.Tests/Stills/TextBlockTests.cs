@@ -46,4 +46,17 @@ public sealed class TextBlockTests : IDisposable
         Assert.All(block.Lines, line => Assert.True(_letters.WidthOf(line, block.Size) <= 200));
         Assert.True(block.Height <= 40);
     }
+
+    [Fact]
+    public void What_is_cut_off_is_cut_between_words()
+    {
+        const string Text = "set by the lighthouse's own generator of puzzles";
+        for (var width = 160; width < 260; width++)
+        {
+            var block = TextBlock.Fit(_letters, Text, 20, bold: true, new(width, 28), 0.9f);
+
+            Assert.EndsWith("…", block.Lines[^1], StringComparison.Ordinal);
+            Assert.Contains(block.Lines[^1][..^1] + " ", Text, StringComparison.Ordinal);
+        }
+    }
 }
