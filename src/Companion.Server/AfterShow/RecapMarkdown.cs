@@ -37,7 +37,7 @@ internal static class RecapMarkdown
         {
             Section(text, "###", "How much was open",
             [
-                $"Open deductions: {puzzle.Curve.Max(point => point.Deductions ?? 0)} at most",
+                $"Open deductions: {puzzle.Curve.Max(point => point.Deductions)} at most",
                 $"Bivalue cells: {puzzle.Curve.Max(point => point.BivalueCells)} at most",
             ]);
         }

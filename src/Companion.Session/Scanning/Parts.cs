@@ -73,7 +73,7 @@ internal sealed class Parts(SessionState state, Ladder ladder, ScanResult? previ
             Loading = state.Grid.Loading,
             Entries = state.Entries,
             Blocked = blocked,
-            Known = known,
+            Known = blocked is null ? known : null,
             Reached = reached,
             GoesOn = goesOn,
             Open = open,

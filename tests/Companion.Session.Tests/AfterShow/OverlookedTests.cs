@@ -67,6 +67,27 @@ public sealed class OverlookedTests
         Assert.DoesNotContain("r2c1", OverlookedIn(StoredShow.Replay(events)).Select(each => Figures(each).Cell));
     }
 
+    // 4 is struck in r9c4 at 0:31, where 7 could go too, and given back at 0:33: meanwhile 4 has no place in row 9.
+    [Fact]
+    public void A_slip_that_breaks_the_grid_neither_ends_what_was_open_nor_shows_in_the_curve()
+    {
+        var show = Played("r1c1", "r4c4", "r5c7", "r7c5", "r8c8", "r1c2", "r2c1", "r9c4", "r9c6", "r6c4");
+        var (at, cell) = (Noon.AddSeconds(31), Cell.Parse("r9c4"));
+        var slipped = StoredShow.Replay(show.Events
+            .Append(new StrikeChanged(at, CellSet.Of(cell), Full[cell], IsStruck: true))
+            .Append(new StrikeChanged(at.AddSeconds(2), CellSet.Of(cell), Full[cell], IsStruck: false))
+            .OrderBy(happened => happened.At));
+
+        Assert.Contains(("r2c1", 0, 70, true), OverlookedIn(slipped).Select(Known));
+        Assert.Equal(OverlookedIn(show).Select(Known), OverlookedIn(slipped).Select(Known));
+        var points = PuzzleOf(slipped).Curve.SkipWhile(point => point.At.TotalSeconds < 30).Take(3).ToList();
+        Assert.Equal([30, 31, 33], points.Select(point => point.At.TotalSeconds));
+        Assert.True(points[0].Deductions > 0);
+        Assert.Single(points.Select(point => (point.Deductions, point.BivalueCells)).Distinct());
+
+        static (string, double, double, bool) Known(Overlooked each) => (Figures(each).Cell, Figures(each).From, Figures(each).To, each.WasTaken);
+    }
+
     [Fact]
     public void Nothing_is_overlooked_where_nothing_harder_was_worked()
     {
@@ -77,7 +98,10 @@ public sealed class OverlookedTests
     }
 
     private static ImmutableArray<Overlooked> OverlookedIn(StoredShow show) =>
-        Assert.Single(RecapMaker.Of(show, [], Singles, cancel: TestContext.Current.CancellationToken).Puzzles).Overlooked;
+        PuzzleOf(show).Overlooked;
+
+    private static RecapPuzzle PuzzleOf(StoredShow show) =>
+        Assert.Single(RecapMaker.Of(show, [], Singles, cancel: TestContext.Current.CancellationToken).Puzzles);
 
     private static (string Cell, double From, double To, int Entries, bool WasTaken) Figures(Overlooked each) =>
         (each.Deduction.Places.First().Cell.ToString(), each.From.TotalSeconds, each.To.TotalSeconds, each.Entries, each.WasTaken);

@@ -135,6 +135,7 @@ public sealed class ScanTests
         Assert.Equal(
             "6 has no place left in row 2: a digit, a mark or a strike that rules it out there is wrong.",
             _session.Scan().Blocked);
+        Assert.Null(_session.Scan().Known);
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class OpennessChart(ImmutableArray<Openness> points, TimeSpan end,
         ? "Nothing was open."
         : string.Create(
             CultureInfo.InvariantCulture,
-            $"Open deductions over time, at most {points.Max(point => point.Deductions ?? 0)}, and bivalue cells, at most {points.Max(point => point.BivalueCells)}.");
+            $"Open deductions over time, at most {points.Max(point => point.Deductions)}, and bivalue cells, at most {points.Max(point => point.BivalueCells)}.");
 
     internal override void Paint(SKCanvas canvas, Lettering letters)
     {
@@ -34,7 +34,7 @@ public sealed class OpennessChart(ImmutableArray<Openness> points, TimeSpan end,
         var size = Height * Letter;
         var plot = new SKRect(3.2f * size, 2.2f * size, Width - 1.5f * size, Height - 2.2f * size);
         var from = points[0].At;
-        var most = NiceMost(points.Max(point => Math.Max(point.Deductions ?? 0, point.BivalueCells)));
+        var most = NiceMost(points.Max(point => Math.Max(point.Deductions, point.BivalueCells)));
         PaintScale(canvas, letters, plot, size, from, most);
 
         // In the shapes of strong and weak links: the two are told apart without their colours.
@@ -60,27 +60,19 @@ public sealed class OpennessChart(ImmutableArray<Openness> points, TimeSpan end,
         }
     }
 
-    private void Steps(SKCanvas canvas, SKRect plot, TimeSpan from, int most, Func<Openness, int?> valueOf, Colour colour, Dashes? dashes)
+    private void Steps(SKCanvas canvas, SKRect plot, TimeSpan from, int most, Func<Openness, int> valueOf, Colour colour, Dashes? dashes)
     {
         var span = Math.Max((end - from).TotalSeconds, 1e-3);
         using var builder = new SKPathBuilder();
-        var isDown = false;
         for (var index = 0; index < points.Length; index++)
         {
-            if (valueOf(points[index]) is not { } value)
-            {
-                isDown = false;
-                continue;
-            }
-
-            var y = plot.Bottom - plot.Height * value / most;
+            var y = plot.Bottom - plot.Height * valueOf(points[index]) / most;
             var (left, right) = (X(points[index].At), X(index + 1 < points.Length ? points[index + 1].At : end));
-            if (isDown)
+            if (index > 0)
                 builder.LineTo(new SKPoint(left, y));
             else
                 builder.MoveTo(new SKPoint(left, y));
             builder.LineTo(new SKPoint(right, y));
-            isDown = true;
         }
 
         using var path = builder.Detach();

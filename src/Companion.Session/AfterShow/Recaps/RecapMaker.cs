@@ -61,13 +61,7 @@ public static class RecapMaker
             TrueRemarks = [.. TalkingPoints.Of(plan)],
             Overlooked = OverlookedFinder.Of(show, moments, scans, ladder),
             Slips = Slips.Of(show, moments),
-            Curve =
-            [
-                .. scans.Select(each => new Openness(
-                    VideoTime.Near(show, each.Moment),
-                    each.Scan.Known is null ? null : each.Scan.Open.Length,
-                    each.Scan.Known is { } known ? known.Open.Count(cell => known[cell].Count == 2) : 0)),
-            ],
+            Curve = [.. Openness.Of(show, scans)],
             FirstDigit = FirstDigit(show, moments),
             FoundFirst = FoundFirst(show, moments),
             CalledFirst = CalledFirst(moments),
