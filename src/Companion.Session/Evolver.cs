@@ -56,6 +56,7 @@ public static class Evolver
             ShowEnded => state with
             {
                 IsOver = true,
+                Recording = state.Recording.After(happened),
                 CalledStandby = default,
                 CalledOnAir = default,
                 Asks = state.Asks with { ShowsEnded = state.Asks.ShowsEnded + 1 },

@@ -23,7 +23,7 @@ public sealed record DelayCodeShown(DateTimeOffset At, string Code) : Event(At);
 /// <param name="At">When.</param>
 public sealed record DelayCodeHidden(DateTimeOffset At) : Event(At);
 
-/// <summary>The show was over, and the viewers were forgotten.</summary>
+/// <summary>The show was over: its recording stopped, if it ran, and the viewers were forgotten.</summary>
 /// <param name="At">When.</param>
 public sealed record ShowEnded(DateTimeOffset At) : Event(At);
 

@@ -42,7 +42,8 @@ public sealed record RecordingClock(ValueArray<RecordedRun> Runs, bool IsStopped
         RecordingStarted => new(new([new(happened.At, null)]), IsStopped: false),
         RecordingPaused => End(happened.At),
         RecordingResumed when Phase == RecordingPhase.Paused => this with { Runs = Runs.Add(new(happened.At, null)) },
-        RecordingStopped when Runs.Count > 0 => End(happened.At) with { IsStopped = true },
+        // What is recorded after a show is none of it.
+        RecordingStopped or ShowEnded when Runs.Count > 0 => End(happened.At) with { IsStopped = true },
         _ => this,
     };
 

@@ -60,6 +60,18 @@ public sealed class ShowTests
     }
 
     [Fact]
+    public void The_end_of_a_show_ends_its_recording_however_late_the_next_one_begins()
+    {
+        var session = PlayedSession.Of(Puzzles.Easy).Do(new StartRecording()).Place("r1c1", 4).Do(new EndShow());
+        Assert.Equal(RecordingPhase.Stopped, session.State.Recording.Phase);
+        Assert.Equal(2, Companion.Session.Shows.StoredShow.Replay(session.Log).VideoLength.TotalSeconds);
+
+        // In logs of versions whose recording ran on, it was stopped when the next show began.
+        var late = Companion.Session.Shows.StoredShow.Replay([.. session.Log, new RecordingStopped(session.Now.AddMinutes(7))]);
+        Assert.Equal(2, late.VideoLength.TotalSeconds);
+    }
+
+    [Fact]
     public void A_puzzle_that_is_refused_begins_no_show()
     {
         var session = Evening().Do(new EndShow());
