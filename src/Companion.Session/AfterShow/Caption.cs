@@ -10,8 +10,8 @@ public sealed record Caption(TimeSpan From, TimeSpan To, string Text)
     // (E. Rodero 2012, abstract).
     private const double SecondsForEachWord = 4.5 / 12;
 
-    // A single word is not found sooner by eyes that are elsewhere. Common practice.
-    private const double Least = 1.5;
+    /// <summary>How long any words stand at least: a single word is not found sooner by eyes that are elsewhere. Common practice.</summary>
+    public static TimeSpan Least { get; } = TimeSpan.FromSeconds(1.5);
 
     /// <summary>How long words have to stand to be read.</summary>
     /// <param name="text">The words.</param>
@@ -19,6 +19,6 @@ public sealed record Caption(TimeSpan From, TimeSpan To, string Text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length;
-        return TimeSpan.FromMilliseconds(Math.Ceiling(1000 * Math.Max(Least, words * SecondsForEachWord)));
+        return TimeSpan.FromMilliseconds(Math.Ceiling(1000 * Math.Max(Least.TotalSeconds, words * SecondsForEachWord)));
     }
 }

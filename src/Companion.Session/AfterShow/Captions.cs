@@ -10,6 +10,8 @@ namespace Companion.Session.AfterShow;
 /// <summary>
 /// The call-outs that were said in a show, as captions: what was put on air, at its grade, and cues that were marked as done. Each stands
 /// long enough to be read and none begins before the one before it is over, so that one that was said too soon after another comes late.
+/// But words do not stay behind their picture: a further grade of a deduction takes the place of the grade before at once, and what went
+/// off air gives way to what is said next.
 /// </summary>
 public static class Captions
 {
@@ -23,34 +25,62 @@ public static class Captions
         return Timed(Said(show, voice.Wording));
     }
 
-    /// <summary>Gives each its time on screen.</summary>
-    /// <param name="said">When each was said, in order, and its words.</param>
-    public static ImmutableArray<Caption> Timed(IEnumerable<(TimeSpan At, string Text)> said)
+    private static ImmutableArray<Caption> Timed(IEnumerable<Saying> said)
     {
-        ArgumentNullException.ThrowIfNull(said);
-        var captions = ImmutableArray.CreateBuilder<Caption>();
-        var free = TimeSpan.Zero;
-        foreach (var (at, text) in said)
+        var captions = new List<Caption>();
+        Saying? before = null;
+        foreach (var now in said)
         {
-            var from = TimeSpan.FromMilliseconds(Math.Floor(Math.Max(at.TotalMilliseconds, free.TotalMilliseconds)));
-            free = from + Caption.ReadingTime(text);
-            captions.Add(new(from, free, text));
+            var at = TimeSpan.FromMilliseconds(Math.Floor(now.At.TotalMilliseconds));
+            if (captions is [.., var last] && GivesWayAt(last, before!, now, at) is var end && end < last.To)
+            {
+                captions.RemoveAt(captions.Count - 1);
+                if (end > last.From)
+                    captions.Add(last with { To = end });
+                at = end > at ? end : at;
+            }
+            else if (captions is [.., var standing] && standing.To > at)
+            {
+                at = standing.To;
+            }
+
+            captions.Add(new(at, at + Caption.ReadingTime(now.Text), now.Text));
+            before = now;
         }
 
-        return captions.ToImmutable();
+        return [.. captions];
     }
 
-    private static IEnumerable<(TimeSpan At, string Text)> Said(StoredShow show, Wording wording)
+    // When a caption makes place for what is said next.
+    private static TimeSpan GivesWayAt(Caption last, Saying before, Saying next, TimeSpan at)
+    {
+        if (next.OnAir is not null && next.OnAir.Equals(before.OnAir))
+            return at > last.From ? at : last.From;
+        var leastEnd = last.From + Caption.Least;
+        return before.IsOff ? (at > leastEnd ? at : leastEnd) : last.To;
+    }
+
+    private static IEnumerable<Saying> Said(StoredShow show, Wording wording)
     {
         var before = SessionState.Initial;
         (Deduction? Deduction, DateTimeOffset At) shown = default;
+        Saying? last = null;
         foreach (var moment in show.Moments)
         {
             var text = TextOf(moment, before);
             before = moment.State;
-            if (text.Length > 0 && VideoTime.Of(show, moment) is { } at)
-                yield return (at, OnOneLine(text));
+            // The one before is waited with until the next is said: by then it is known whether it went off air.
+            if (last?.OnAir is { } its && !its.Equals(moment.State.OnAir?.Deduction))
+                last = last with { IsOff = true };
+            if (text.Length == 0 || VideoTime.Of(show, moment) is not { } at)
+                continue;
+            if (last is not null)
+                yield return last;
+            last = new(at, OnOneLine(text), moment.Happened is PutOnAir put ? put.Deduction : null, IsOff: false);
         }
+
+        if (last is not null)
+            yield return last;
 
         string TextOf(Moment moment, SessionState before)
         {
@@ -76,6 +106,9 @@ public static class Captions
 
     // Back to a lower grade: nothing new is said.
     private static bool IsStepBack(Cue? before, Cue now) => before is not null && before.Deduction.Equals(now.Deduction) && before.Grade >= now.Grade;
+
+    // What was put on air is said of a deduction; whether it went off air before the next was said.
+    private sealed record Saying(TimeSpan At, string Text, Deduction? OnAir, bool IsOff);
 
     private static string OnOneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

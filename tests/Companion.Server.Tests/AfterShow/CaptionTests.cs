@@ -1,6 +1,10 @@
 using System.Globalization;
+using Companion.Engine.Proofs;
 using Companion.Server.Tests.Running;
 using Companion.Session.AfterShow;
+using Companion.Session.Events;
+using Companion.Session.Shows;
+using Companion.Session.State;
 using Companion.Session.Views;
 
 namespace Companion.Server.Tests.AfterShow;
@@ -15,16 +19,44 @@ public sealed class CaptionTests : IDisposable
     public void A_call_out_of_twelve_words_stands_four_and_a_half_seconds() =>
         Assert.Equal(TimeSpan.FromSeconds(4.5), Caption.ReadingTime("one two three four five six seven eight nine ten eleven twelve"));
 
+    // Each deduction is put on air twice, the second time in full, and cleared a second later, when words are called out.
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Each_stands_long_enough_and_none_begins_before_the_last_is_over_or_was_said(int seed)
+    public void None_begins_before_the_last_is_over_or_was_said_and_each_but_a_lower_grade_stands_for_a_time(int seed)
     {
-        var captions = Captions.Of(AiredShow.Of(seed), new Voice(MadeShow.Wording));
+        var show = AiredShow.Of(seed);
+        var captions = Captions.Of(show, new Voice(MadeShow.Wording));
 
-        Assert.All(captions, caption => Assert.True(caption.To - caption.From >= Caption.ReadingTime(caption.Text)));
         Assert.All(captions.Zip(captions.Skip(1)), pair => Assert.True(pair.Second.From >= pair.First.To));
+        var (full, called) = (
+            show.Events.Count(happened => happened is PutOnAir { Grade: Grade.Why }), show.Events.Count(happened => happened is CueTurned));
+        Assert.InRange(captions.Length, full + called, full + full + called);
+        Assert.Equal(called, captions.Count(caption => caption.Text.StartsWith("</p>", StringComparison.Ordinal)
+            && caption.To - caption.From >= Caption.ReadingTime(caption.Text)));
+        Assert.InRange(captions.Count(caption => caption.To - caption.From >= Caption.Least), full + called, captions.Length);
+    }
+
+    [Fact]
+    public void A_further_grade_takes_the_place_of_the_one_before_at_once_and_what_is_off_air_makes_place()
+    {
+        var (at, step) = (MadeShow.Whole().Began, MadeShow.Steps[0]);
+        var captions = Captions.Of(
+            StoredShow.Replay(
+            [
+                new PuzzleLoaded(at, MadeShow.Lanterns, "Lanterns", "", ""),
+                new PutOnAir(at.AddSeconds(10), step, Grade.Where),
+                new PutOnAir(at.AddSeconds(11), step, Grade.Why),
+                new AirCleared(at.AddSeconds(12)),
+                new TextCued(at.AddSeconds(12), 1, "Now the wing"),
+                new CueTurned(at.AddSeconds(13), 1, CueStage.Done),
+                new TextCued(at.AddSeconds(13), 2, "And on"),
+                new CueTurned(at.AddSeconds(13.5), 2, CueStage.Done),
+            ]),
+            new Voice(MadeShow.Wording));
+
         Assert.Equal(
-            AiredShow.Of(seed).Events.Count(happened => happened is Session.Events.PutOnAir or Session.Events.CueTurned), captions.Length);
+            [(10, 11), (11, 13), (13, 14.5), (14.5, 16)],
+            captions.Select(caption => (caption.From.TotalSeconds, caption.To.TotalSeconds)));
     }
 
     [Theory]

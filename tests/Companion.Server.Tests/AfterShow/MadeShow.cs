@@ -27,6 +27,9 @@ internal static class MadeShow
     // What is told of a puzzle does not depend on the times: it is worked out once.
     private static readonly Lazy<ImmutableArray<Deduction>> Way = new(Solve);
 
+    /// <summary>The deductions that lead through the puzzle, in order.</summary>
+    public static ImmutableArray<Deduction> Steps => Way.Value;
+
     /// <summary>A show of chance.</summary>
     /// <param name="seed">The seed.</param>
     /// <param name="recorded">Whether a recording is keyed; null leaves it to chance.</param>
