@@ -83,7 +83,7 @@ public static class Outline
         return chapters;
     }
 
-    // As long as one is shorter than that and there are more than enough. The shortest goes first, into the shorter of its neighbours; the worthier topic gives the title of both.
+    // As long as one is shorter than that and there are more than enough, the shortest goes first.
     private static void Merge(List<(TimeSpan At, Topic Topic)> chapters, TimeSpan end, TimeSpan shortest, int enough)
     {
         while (chapters.Count > enough)
@@ -91,10 +91,25 @@ public static class Outline
             var least = Enumerable.Range(0, chapters.Count).MinBy(Length);
             if (Length(least) >= shortest)
                 return;
-            var first = least == 0 || (least < chapters.Count - 1 && Length(least + 1) < Length(least - 1)) ? least : least - 1;
-            var (one, other) = (chapters[first].Topic, chapters[first + 1].Topic);
-            chapters[first] = (chapters[first].At, other.Weight > one.Weight ? other : one);
-            chapters.RemoveAt(first + 1);
+            if (TakesNext(least))
+                chapters.RemoveAt(least + 1);
+            else if (least > 0)
+                chapters.RemoveAt(least);
+            else
+                MergeFirst();
+        }
+
+        // A title stands for what comes from its time on, so that nothing is given a title before what it names. The worthier of two
+        // keeps its title where it is the earlier; where it is the later, what comes before it goes to the chapter before that.
+        bool TakesNext(int index) =>
+            index + 1 < chapters.Count && chapters[index].Topic.Weight >= chapters[index + 1].Topic.Weight
+            && (index == 0 || chapters[index].Topic.Weight > chapters[index - 1].Topic.Weight || Length(index + 1) < Length(index - 1));
+
+        // Nothing comes before the first, which begins the video whatever it names.
+        void MergeFirst()
+        {
+            chapters[1] = (chapters[0].At, chapters[1].Topic);
+            chapters.RemoveAt(0);
         }
 
         // As a list counts, in whole seconds.

@@ -24,7 +24,7 @@ public abstract record Topic(TimeSpan At)
     public sealed record Loaded(TimeSpan At, string Title) : Topic(At)
     {
         /// <inheritdoc/>
-        public override int Weight => 1000;
+        public override int Weight => 2000;
     }
 
     /// <summary>Steps that were told in one go.</summary>
@@ -34,8 +34,11 @@ public abstract record Topic(TimeSpan At)
     /// <param name="Cost">What the dearest of them costs on the ladder.</param>
     public sealed record Told(TimeSpan At, Passage Passage, ImmutableArray<Deduction> Steps, int Cost) : Topic(At)
     {
+        /// <summary>Whether any of them was on air, which tells more of a show than what was only used or entered.</summary>
+        public bool WasOnAir { get; init; }
+
         /// <inheritdoc/>
-        public override int Weight => Math.Min(Cost, 999);
+        public override int Weight => (WasOnAir ? 1000 : 0) + Math.Min(Cost, 999);
     }
 
     /// <summary>The grid was full.</summary>

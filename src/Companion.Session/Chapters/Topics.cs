@@ -24,7 +24,7 @@ public static class Topics
         var topics = ImmutableArray.CreateBuilder<Topic>();
         topics.Add(new Topic.Beginning(TimeSpan.Zero));
         var told = new List<(TimeSpan At, ToldStep Step)>();
-        var (proofs, seen) = (ProofsOf(show), new HashSet<Deduction>());
+        var (proofs, seen, aired) = (ProofsOf(show), new HashSet<Deduction>(), new HashSet<Deduction>());
         foreach (var moment in show.Moments)
         {
             var at = show.KeyedTimeOf(moment);
@@ -33,8 +33,12 @@ public static class Topics
                 TellAll();
                 topics.Add(new Topic.Loaded(at, loaded.Title));
                 seen.Clear();
+                aired.Clear();
                 continue;
             }
+
+            if (moment.Happened is PutOnAir put)
+                aired.Add(put.Deduction);
 
             if (DeductionOf(moment, proofs) is { } deduction && seen.Add(deduction))
                 told.Add((at, new(deduction, moment.State.Plan.Featured.Any(feature => feature.Rule == deduction.Rule))));
@@ -54,7 +58,7 @@ public static class Topics
             foreach (var passage in Passage.Of(steps))
             {
                 ImmutableArray<Deduction> its = [.. steps.Skip(passage.First).Take(passage.Count).Select(step => step.Deduction)];
-                topics.Add(new Topic.Told(told[passage.First].At, passage, its, its.Max(step => CostOf(step.Rule))));
+                topics.Add(new Topic.Told(told[passage.First].At, passage, its, its.Max(step => CostOf(step.Rule))) { WasOnAir = its.Any(aired.Contains) });
             }
 
             told.Clear();

@@ -100,7 +100,39 @@ public sealed class ChapterTests
 
         var chapters = Outline.Of(show, Topics.Of(show, MadeShow.Ladder), topic => ChapterTitle.Of(topic, MadeShow.Wording));
 
-        Assert.Equal([new(TimeSpan.Zero, "Lanterns"), new(TimeSpan.FromSeconds(300), "XY-wing, pivot r5c5")], chapters);
+        Assert.Equal([new(TimeSpan.Zero, "Lanterns"), new(TimeSpan.FromSeconds(303), "XY-wing, pivot r5c5")], chapters);
+    }
+
+    // Singles for 55 seconds, a pair for 20, and singles again; and the same with the singles before the pair on air.
+    [Fact]
+    public void A_chapter_begins_with_what_it_names()
+    {
+        var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.Zero);
+        static Deduction Single(string cell) => new() { Rule = new("naked-single"), Cells = [], Digits = DigitSet.Parse("1"), Places = CandidateSet.Parse($"{cell}=1") };
+        static Deduction Pair(int row) => new() { Rule = new("naked-pair"), Cells = [], Digits = DigitSet.Parse("37"), Houses = HouseSet.Of(House.Row(row)) };
+        ImmutableArray<Event> events =
+        [
+            new PuzzleLoaded(at, MadeShow.Lanterns, "Lanterns", "", ""),
+            new DeductionUsed(at.AddSeconds(38), Single("r1c3")),
+            new DeductionUsed(at.AddSeconds(93), Pair(4)),
+            new DeductionUsed(at.AddSeconds(113), Single("r9c8")),
+            new MarksSettled(at.AddSeconds(200)),
+        ];
+
+        var chapters = ChaptersOf(events);
+        Assert.Equal([0, 38, 93], chapters.Select(chapter => chapter.At.TotalSeconds));
+        Assert.Equal("Naked pair in row 4", chapters[2].Title);
+
+        // On air for 20 seconds, a single is worth more than a pair that was only used.
+        chapters = ChaptersOf(events
+            .SetItem(3, new PutOnAir(at.AddSeconds(113), Single("r9c8"), Grade.Why))
+            .Insert(4, new DeductionUsed(at.AddSeconds(133), Pair(5))));
+        Assert.Equal([0, 38, 113], chapters.Select(chapter => chapter.At.TotalSeconds));
+        Assert.DoesNotContain("pair", chapters[2].Title, StringComparison.OrdinalIgnoreCase);
+
+        static ImmutableArray<ChapterMark> ChaptersOf(ImmutableArray<Event> events) => StoredShow.Replay(events) is var show
+            ? Outline.Of(show, Topics.Of(show, MadeShow.Ladder), topic => ChapterTitle.Of(topic, MadeShow.Wording))
+            : [];
     }
 
     [Fact]
