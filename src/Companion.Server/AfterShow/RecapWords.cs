@@ -15,6 +15,7 @@ namespace Companion.Server.AfterShow;
 internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
 {
     private const int MostRemarks = 8;
+    private const int MostTimes = 12;
 
     /// <summary>The title.</summary>
     public string Title => Recap.Title.Length > 0 ? $"Recap: {Recap.Title}" : "Recap of a show";
@@ -22,16 +23,25 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
     /// <summary>How long it was and how many puzzles it had.</summary>
     public string Summary => $"{VideoClock.Of(Recap.Length)} long, {Count(Recap.Puzzles.Length, "puzzle")}, {Count(Recap.Chapters.Length, "chapter")}.";
 
-    /// <summary>Where the time went: a line for each chapter, with its share.</summary>
-    public ImmutableArray<string> Times =>
-    [
-        .. Recap.Chapters.Select((chapter, index) =>
+    /// <summary>Where the time went: a line for each thing that was worked on, with its share, the longest first; the rest in one line.</summary>
+    public ImmutableArray<string> Times
+    {
+        get
         {
-            var end = index + 1 < Recap.Chapters.Length ? Recap.Chapters[index + 1].At : Recap.Length;
-            var length = end > chapter.At ? end - chapter.At : TimeSpan.Zero;
-            return string.Create(CultureInfo.InvariantCulture, $"{VideoClock.Of(chapter.At)} {chapter.Title}: {length.TotalMinutes:F1} min");
-        }),
-    ];
+            var all = Recap.Topics.GroupBy(each => ChapterTitle.Of(each.Topic, Wording))
+                .Select(same => (Title: same.Key, First: same.First().At, Minutes: same.Sum(each => each.Length.TotalMinutes)))
+                .OrderByDescending(each => each.Minutes).ToList();
+            var rest = all.Skip(MostTimes).ToList();
+            return
+            [
+                .. all.Take(MostTimes).Select(each =>
+                    string.Create(CultureInfo.InvariantCulture, $"{VideoClock.Of(each.First)} {each.Title}: {each.Minutes:F1} min")),
+                .. rest.Count == 0
+                    ? Array.Empty<string>()
+                    : [string.Create(CultureInfo.InvariantCulture, $"{Count(rest.Count, "other thing")}: {rest.Sum(each => each.Minutes):F1} min")],
+            ];
+        }
+    }
 
     /// <summary>What a puzzle is called.</summary>
     public static string TitleOf(RecapPuzzle puzzle) => puzzle.Credit.Title.Length > 0 ? puzzle.Credit.Title : "The puzzle";
@@ -101,10 +111,22 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
     // what was seen to be.
     private static bool IsOfAStep(TalkingPoint point) => point is { Step: not null } and not TalkingPoint.FirstDigit;
 
-    // A show has times where a route has steps.
-    private string TextOf(TalkingPoint point, RecapPuzzle puzzle) => point is TalkingPoint.OneInTheWay one
-        ? $"Since {VideoClock.Of(puzzle.ToldAt[one.Earlier])} only {one.InTheWay.Digit} in {one.InTheWay.Cell} had been in the way of the {Wording.NameOf(puzzle.Told.Steps[one.Step!.Value].Deduction.Rule)}."
-        : PointText.Of(point, Wording, Rarity);
+    private string TextOf(TalkingPoint point, RecapPuzzle puzzle) =>
+        point is TalkingPoint.OneInTheWay one ? TextOf(one, puzzle) : PointText.Of(point, Wording, Rarity);
+
+    // A show has times where a route has steps, and entries between what is told: what is known is how the boards of the steps told were.
+    private string TextOf(TalkingPoint.OneInTheWay one, RecapPuzzle puzzle)
+    {
+        var (first, last) = (VideoClock.Of(puzzle.ToldAt[one.Earlier]), VideoClock.Of(puzzle.ToldAt[one.At - 1]));
+        var (before, rule) = (puzzle.Told.Steps[one.At - 1], Wording.NameOf(puzzle.Told.Steps[one.At].Deduction.Rule));
+        var when = (before.Deduction.Removes.Contains(one.InTheWay), first == last) switch
+        {
+            (true, _) => $"Until {last}, when the {Wording.NameOf(before.Deduction.Rule)} took it away,",
+            (_, true) => $"At {last}",
+            _ => $"From {first} to {last}",
+        };
+        return $"{when} only {one.InTheWay.Digit} in {one.InTheWay.Cell} was in the way of the {rule}.";
+    }
 
     private static string Count(int number, string one, string? several = null) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : several ?? one + "s")}");

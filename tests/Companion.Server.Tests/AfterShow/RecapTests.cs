@@ -74,6 +74,30 @@ public sealed class RecapTests : IDisposable
         Assert.Equal(RecapMaker.ScansOf(show), puzzle.Curve.Length);
     }
 
+    // The whole puzzle and, told besides, its XY-wing and a step that was open on the way and that no route takes.
+    [Fact]
+    public void A_rule_that_was_told_and_that_the_route_does_not_take_is_not_said_to_be_needed()
+    {
+        var show = MadeShow.Whole();
+        var needed = Engine.Planning.Route.From(show.Last.Grid.Puzzle!.Board, MadeShow.Ladder, TestContext.Current.CancellationToken).Rungs
+            .Select(rung => rung.Rule.Id).ToHashSet();
+        var (moment, detour) = show.Moments
+            .SelectMany(moment => Quick.Scan(Session.Boards.KnownBoard.Of(moment.State).Value!, TestContext.Current.CancellationToken)
+                .Where(open => !needed.Contains(open.Rule)).Select(open => (moment, open)))
+            .First();
+        var at = moment.Happened.At.AddSeconds(1);
+        var wing = MadeShow.Steps.First(step => step.Rule == new Engine.Proofs.RuleId("xy-wing"));
+        var told = StoredShow.Replay(show.Events
+            .Append(new DeductionUsed(at, detour))
+            .Append(new DeductionUsed(show.Began.AddSeconds(1), wing))
+            .OrderBy(happened => happened.At));
+
+        var remarks = Words(told).Recap.Puzzles[0].TrueRemarks.OfType<Engine.Planning.Talking.TalkingPoint.Needs>().Select(needs => needs.Rule).ToList();
+
+        Assert.Contains(new("xy-wing"), remarks);
+        Assert.DoesNotContain(detour.Rule, remarks);
+    }
+
     // The whole puzzle, an entry every ten seconds: when the ninth of a digit was there is counted from the entries.
     [Fact]
     public void The_digit_that_was_finished_first_is_told_with_its_time()
@@ -89,6 +113,57 @@ public sealed class RecapTests : IDisposable
         Assert.Equal((ninth.At - show.Began, ninth.Digit), first);
         Assert.Equal(
             $"{VideoClock.Of(ninth.At - show.Began)} The first digit to be finished was {ninth.Digit}.", words.RemarksOf(words.Recap.Puzzles[0])[^1]);
+    }
+
+    // A pair for 5 seconds between singles is no chapter of its own; what the time went on is told all the same.
+    [Fact]
+    public void Where_the_time_went_is_told_by_what_was_worked_on_and_adds_up_to_the_show()
+    {
+        var at = MadeShow.Whole().Began;
+        var puzzle = Engine.Puzzle.Parse(MadeShow.Lanterns);
+        DeductionUsed Used(DateTimeOffset at, string rule, int open) => new(at, new()
+        {
+            Rule = new(rule),
+            Cells = [],
+            Digits = Engine.DigitSet.Parse("1"),
+            Places = Engine.CandidateSet.Of(new Engine.Candidate(puzzle.Board.Open.ElementAt(open), puzzle.Solution[puzzle.Board.Open.ElementAt(open)])),
+        });
+        var words = Words(StoredShow.Replay(
+        [
+            new PuzzleLoaded(at, MadeShow.Lanterns, "Lanterns", "", ""),
+            Used(at.AddSeconds(60), "naked-single", 0),
+            Used(at.AddSeconds(120), "naked-pair", 25),
+            Used(at.AddSeconds(126), "naked-single", 50),
+            new MarksSettled(at.AddSeconds(186)),
+        ]));
+
+        Assert.Equal([TimeSpan.FromSeconds(60), TimeSpan.FromSeconds(60), TimeSpan.FromSeconds(6), TimeSpan.FromSeconds(60)], words.Recap.Topics.Select(each => each.Length));
+        Assert.Equal(3, words.Recap.Chapters.Length);
+        Assert.Contains(words.Times, line => line.StartsWith("2:00 Naked pair", StringComparison.Ordinal) && line.EndsWith(": 0.1 min", StringComparison.Ordinal));
+        Assert.Contains("1.0 min", Assert.Single(words.Times, line => line.Contains("Lanterns", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_in_the_way_is_said_to_have_been_so_until_it_was_taken_away()
+    {
+        var words = Words(AiredShow.Of(3));
+        var puzzle = words.Recap.Puzzles[0];
+        var (x, board) = (Engine.CandidateSet.Parse("r5c3=3"), puzzle.Start);
+        var (pair, wing) = (new Engine.Proofs.RuleId("naked-pair"), new Engine.Proofs.RuleId("xy-wing"));
+        var ladder = MadeShow.Ladder;
+        Engine.Planning.PlannedStep Step(Engine.Proofs.RuleId rule, Engine.CandidateSet removes) =>
+            new(board, ladder[rule], new() { Rule = rule, Cells = [], Digits = Engine.DigitSet.Parse("3"), Removes = removes }, IsFeatured: false) { Ways = 0 };
+        string Said(Engine.CandidateSet removes, int earlier) => Assert.Single(words.RemarksOf(puzzle with
+        {
+            Told = new(ladder, board, [Step(pair, Engine.CandidateSet.Empty), Step(pair, removes), Step(wing, Engine.CandidateSet.Empty)], board, []),
+            ToldAt = [TimeSpan.FromSeconds(60), TimeSpan.FromSeconds(93), TimeSpan.FromSeconds(120)],
+            TrueRemarks = [new Engine.Planning.Talking.TalkingPoint.OneInTheWay(2, x.First(), earlier)],
+            FirstDigit = null,
+        }));
+
+        Assert.EndsWith("Until 1:33, when the naked pair took it away, only 3 in r5c3 was in the way of the XY-wing.", Said(x, 1), StringComparison.Ordinal);
+        Assert.EndsWith("At 1:33 only 3 in r5c3 was in the way of the XY-wing.", Said(Engine.CandidateSet.Empty, 1), StringComparison.Ordinal);
+        Assert.EndsWith("From 1:00 to 1:33 only 3 in r5c3 was in the way of the XY-wing.", Said(Engine.CandidateSet.Empty, 0), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public static class TalkingPoints
         {
             var before = plan.Steps[earlier].Board;
             var standing = before.Candidates & plan.Steps[at].Deduction.RestsOn;
-            if (standing.Count != 1 || !Pruning.IsProved(before.Remove(standing), plan.Steps[at].Deduction))
+            if (standing.Count != 1 || standing.First() != (point?.InTheWay ?? standing.First()) || !Pruning.IsProved(before.Remove(standing), plan.Steps[at].Deduction))
                 break;
             point = new(at, standing.First(), earlier);
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Engine.Planning;
 using Companion.Engine.Planning.Talking;
+using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 using Companion.Session.Chapters;
 using Companion.Session.Events;
@@ -28,7 +29,12 @@ public static class RecapMaker
     {
         ArgumentNullException.ThrowIfNull(show);
         var scanned = 0L;
-        return new(show.Title, show.VideoLength, chapters, [.. ShowPuzzles.Of(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
+        return new(
+            show.Title,
+            show.VideoLength,
+            chapters,
+            Times(show, ladder),
+            [.. ShowPuzzles.Of(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
 
         void Scanned() => progress?.Report(Interlocked.Increment(ref scanned));
     }
@@ -37,11 +43,23 @@ public static class RecapMaker
     /// <param name="show">The show.</param>
     public static int ScansOf(StoredShow show) => ShowPuzzles.Of(show).Sum(moments => ScannedShow.Distinct(moments).Count);
 
+    // Chapters are merged so that viewers find a place, and may be edited: what the time went on is told by the topics.
+    private static ImmutableArray<(Topic, TimeSpan, TimeSpan)> Times(StoredShow show, Ladder ladder)
+    {
+        var topics = Topics.Of(show, ladder);
+        ImmutableArray<TimeSpan> begins = [.. topics.Select(topic => InVideo(topic.At)), show.VideoLength];
+        return [.. topics.Select((topic, place) => (topic, begins[place], begins[place + 1] - begins[place])).Where(each => each.Item3 > TimeSpan.Zero)];
+
+        TimeSpan InVideo(TimeSpan keyed) =>
+            TimeSpan.FromTicks(Math.Clamp((topics[0].At == keyed ? TimeSpan.Zero : keyed + show.Offset).Ticks, 0, show.VideoLength.Ticks));
+    }
+
     private static RecapPuzzle Puzzle(StoredShow show, ImmutableArray<Moment> moments, Ladder ladder, Action scanned, CancellationToken cancel)
     {
         var grid = moments[0].State.Grid;
         var puzzle = grid.Puzzle!;
         var whole = ladder.AtFirst;
+        var route = Route.From(puzzle.Board, whole, cancel);
         var scans = ScannedShow.Of(moments, ladder, scanned, cancel);
         var told = ToldSteps.Of(show, moments, ladder);
         var plan = new RunPlan(ladder, puzzle.Board, [.. told.Select(step => step.Step)], puzzle.Board, []);
@@ -53,12 +71,12 @@ public static class RecapMaker
             VideoTime.Near(show, moments[0]),
             solved is null ? null : VideoTime.Near(show, solved),
             moments[^1].State.Entries - moments[0].State.Entries,
-            PuzzleGrade.Of(Route.From(puzzle.Board, whole, cancel)))
+            PuzzleGrade.Of(route))
         {
             Told = plan,
             ToldAt = [.. told.Select(step => step.At)],
             Featured = FeaturedOf(plan),
-            TrueRemarks = [.. TalkingPoints.Of(plan)],
+            TrueRemarks = [.. TalkingPoints.Of(plan).Where(point => point is not TalkingPoint.Needs needs || IsNeeded(needs.Rule))],
             Overlooked = OverlookedFinder.Of(show, moments, scans, ladder),
             Slips = Slips.Of(show, moments),
             Curve = [.. Openness.Of(show, scans)],
@@ -66,6 +84,9 @@ public static class RecapMaker
             FoundFirst = FoundFirst(show, moments),
             CalledFirst = CalledFirst(moments),
         };
+
+        // A show tells what it likes, where a route takes the easiest that leads on: what the puzzle needs is known of its route alone.
+        bool IsNeeded(RuleId rule) => route.Rungs.Any(rung => rung.Rule.Id == rule);
     }
 
     private static ImmutableArray<int> FeaturedOf(RunPlan plan)
