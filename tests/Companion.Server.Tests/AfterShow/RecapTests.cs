@@ -166,6 +166,18 @@ public sealed class RecapTests : IDisposable
         Assert.EndsWith("From 1:00 to 1:33 only 3 in r5c3 was in the way of the XY-wing.", Said(Engine.CandidateSet.Empty, 0), StringComparison.Ordinal);
     }
 
+    // The step before the pattern's own, here the sixth, took away what was in its way.
+    [Theory]
+    [InlineData(5, "Until step 6 one candidate was in its way: r5c3=3.")]
+    [InlineData(2, "From step 3 until step 6 one candidate was in its way: r5c3=3.")]
+    public void On_a_route_it_is_said_by_steps(int earlier, string said)
+    {
+        var start = Engine.Puzzle.Parse(MadeShow.Lanterns).Board;
+        var point = new Engine.Planning.Talking.TalkingPoint.OneInTheWay(6, Engine.CandidateSet.Parse("r5c3=3").First(), earlier);
+
+        Assert.Equal(said, Planning.PointText.Of(point, new(MadeShow.Ladder, start, [], start, []), MadeShow.Wording, ShippedFiles.Rarity()));
+    }
+
     [Fact]
     public void It_can_be_stopped()
     {
