@@ -13,9 +13,22 @@ public static class Generator
         return Puzzle.Parse(TakeAway(FillGrid(dice), dice, options));
     }
 
+    // A few digits on an else empty grid may lead nowhere in a way that takes many minutes to find out, one grid in some ten thousand: such a
+    // beginning is dropped. Others need a hundredth of this at most.
+    private const int MostTurns = 100_000;
+
+    private static string FillGrid(Dice dice)
+    {
+        while (true)
+        {
+            if (TryFill(dice) is { } grid)
+                return grid;
+        }
+    }
+
     // Cells in random order, each with a random digit of those that still lead to a full grid. Every grid can come, but not each
     // is as likely as the next.
-    private static string FillGrid(Dice dice)
+    private static string? TryFill(Dice dice)
     {
         var board = Board.Blank;
         foreach (var cell in Shuffled(CellSet.All, dice))
@@ -23,7 +36,10 @@ public static class Generator
             foreach (var digit in Shuffled(board[cell], dice))
             {
                 var next = board.Place(new(cell, digit));
-                if (SolutionCounter.Count(next, limit: 1) == 0)
+                var isSolvable = SolutionCounter.IsSolvable(next, MostTurns);
+                if (isSolvable is null)
+                    return null;
+                if (isSolvable is false)
                     continue;
                 board = next;
                 break;

@@ -39,6 +39,18 @@ public static class SolutionCounter
         return found;
     }
 
+    /// <summary>Whether the board has a solution, if that can be told soon.</summary>
+    /// <param name="board">The board; only its digits and standing candidates are used.</param>
+    /// <param name="most">After how many turns of the search it is given up.</param>
+    /// <returns>Null where it was given up.</returns>
+    internal static bool? IsSolvable(Board board, int most)
+    {
+        var walk = new SolutionWalk(1, null, most);
+        var position = Position.Of(board);
+        walk.From(ref position);
+        return walk.Met > 0 ? true : walk.GaveUp ? null : false;
+    }
+
     private static int Walk(Position position, int limit, List<Solution>? found)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);

@@ -3,8 +3,14 @@ namespace Companion.Engine.Search;
 /// <summary>One exhaustive walk over the ways to fill a position, depth first, until enough have been met.</summary>
 /// <param name="wanted">How many solutions end the walk.</param>
 /// <param name="found">Where they are kept, or null to count them only.</param>
-internal struct SolutionWalk(int wanted, List<Solution>? found)
+/// <param name="most">After how many turns it gives up; without end by default.</param>
+internal struct SolutionWalk(int wanted, List<Solution>? found, int most = int.MaxValue)
 {
+    private int _left = most;
+
+    /// <summary>Whether it gave up, so that there may be more solutions than have been met.</summary>
+    internal readonly bool GaveUp => _left < 0;
+
     /// <summary>How many solutions have been met.</summary>
     internal int Met { get; private set; }
 
@@ -20,12 +26,14 @@ internal struct SolutionWalk(int wanted, List<Solution>? found)
                 return;
             }
 
+            if (--_left < 0)
+                return;
             // Either the candidate is true, or it is false: the two parts have no solution in common and miss none.
             var candidate = position.Choose(counts);
             var part = position;
             part.Take(candidate);
             From(ref part);
-            if (Met == wanted)
+            if (Met == wanted || GaveUp)
                 return;
             position.Strike(candidate);
         }
