@@ -15,15 +15,7 @@ public sealed class FollowTests(SharingBrowser browser) : WithFollowing(browser)
     {
         var (program, presenter) = await FollowAsync();
 
-        await program.PlayAsync("r5c5", "d", "5");
-        await ExpectAsync(presenter, "r5c5", "5");
-        await program.PlayAsync("r1c3 r2c3", "x", "2");
-        await ExpectAsync(presenter, "r1c3", "open, block marks 2");
-        await ExpectAsync(presenter, "r2c3", "open, block marks 2");
-        await program.PlayAsync("r1c4", "c", "2");
-        await ExpectAsync(presenter, "r1c4", "open, cell mark 2");
-        await program.PlayAsync("", "6");
-        await ExpectAsync(presenter, "r1c4", "open, cell mark 2 6");
+        await BeginAsync(program, presenter);
         await program.PlayAsync("r9c7", "d", "1");
         await ExpectAsync(presenter, "r9c7", "1");
         await program.PlayAsync("", "Control+z");

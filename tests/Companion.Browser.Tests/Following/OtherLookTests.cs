@@ -11,15 +11,7 @@ public sealed class OtherLookTests(SharingBrowser browser) : WithFollowing(brows
     public async Task What_is_played_is_in_the_log_entry_by_entry()
     {
         var (program, presenter) = await FollowAsync(SolvingLook.DarkCanvas(await HandwritingAsync()));
-        await program.PlayAsync("r5c5", "d", "5");
-        await ExpectAsync(presenter, "r5c5", "5");
-        await program.PlayAsync("r1c3 r2c3", "x", "2");
-        await ExpectAsync(presenter, "r1c3", "open, block marks 2");
-        await ExpectAsync(presenter, "r2c3", "open, block marks 2");
-        await program.PlayAsync("r1c4", "c", "2");
-        await ExpectAsync(presenter, "r1c4", "open, cell mark 2");
-        await program.PlayAsync("", "6");
-        await ExpectAsync(presenter, "r1c4", "open, cell mark 2 6");
+        await BeginAsync(program, presenter);
         await program.PlayAsync("r1c3", "d", "4");
         await ExpectAsync(presenter, "r1c3", "4");
         await program.PlayAsync("", "Control+z");

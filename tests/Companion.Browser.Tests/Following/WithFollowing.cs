@@ -41,6 +41,20 @@ public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<Shar
         return (program, presenter);
     }
 
+    // A digit, block marks and a list in two strokes, each followed before the next.
+    private protected static async Task BeginAsync(SolvingPage program, PresenterPage presenter)
+    {
+        await program.PlayAsync("r5c5", "d", "5");
+        await ExpectAsync(presenter, "r5c5", "5");
+        await program.PlayAsync("r1c3 r2c3", "x", "2");
+        await ExpectAsync(presenter, "r1c3", "open, block marks 2");
+        await ExpectAsync(presenter, "r2c3", "open, block marks 2");
+        await program.PlayAsync("r1c4", "c", "2");
+        await ExpectAsync(presenter, "r1c4", "open, cell mark 2");
+        await program.PlayAsync("", "6");
+        await ExpectAsync(presenter, "r1c4", "open, cell mark 2 6");
+    }
+
     private protected static Task ExpectAsync(PresenterPage presenter, string cell, string contents) =>
         Assertions.Expect(presenter.Page.Locator($"[role=gridcell][aria-label='{cell}, {contents}']")).ToHaveCountAsync(1, new() { Timeout = Patience });
 

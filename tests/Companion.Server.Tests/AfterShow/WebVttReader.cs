@@ -33,7 +33,7 @@ internal static class WebVttReader
         var output = node.StandardOutput.ReadToEnd();
         node.WaitForExit();
         if (node.ExitCode != 0)
-            throw new InvalidOperationException(errors.Result);
+            throw new InvalidOperationException($"The WebVTT parser could not read {file}. It said: {errors.Result.Trim()}");
         using var read = JsonDocument.Parse(output);
         return (
             [.. read.RootElement.GetProperty("cues").EnumerateArray().Select(cue => new Cue(
