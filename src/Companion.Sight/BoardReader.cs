@@ -35,8 +35,7 @@ public static class BoardReader
     internal static BoardReading Reading(CellSketch[] sketches)
     {
         Siblings.Compare(sketches);
-        var sure = sketches.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
-        var verdict = new CellVerdict(sure);
+        var verdict = new CellVerdict(sketches);
         var bigs = sketches.Select(verdict.Big).ToArray();
         var givens = GivenSplit.Of([.. bigs.OfType<Sign>()]);
         return new([.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))]);

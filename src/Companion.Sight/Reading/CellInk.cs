@@ -11,7 +11,7 @@ internal sealed class CellInk
     private const int MostPatches = 3;
 
     private CellInk(CellBox box, CellPixels cell, Ground ground, float[] distance) =>
-        (Box, Cell, Ground, Distance) = (box, cell, ground, distance);
+        (Box, Cell, Ground, Distance, Grounds) = (box, cell, ground, distance, [ground.Middle]);
 
     /// <summary>Where the cell is.</summary>
     public CellBox Box { get; }
@@ -21,6 +21,9 @@ internal sealed class CellInk
 
     /// <summary>Its ground.</summary>
     public Ground Ground { get; }
+
+    /// <summary>The colours of its ground and of every wide patch in it.</summary>
+    public List<Rgb> Grounds { get; }
 
     /// <summary>Row by row, 0 to 255.</summary>
     public float[] Distance { get; }
@@ -94,6 +97,7 @@ internal sealed class CellInk
         if (patch is null)
             return false;
         var colour = Cell.Mode(patch);
+        Grounds.Add(colour);
         return TakeOut(patch, colour) >= side * side / 4;
     }
 

@@ -26,32 +26,37 @@ internal sealed class CellVerdict
     // A digit fainter than this part of its like is something on the page's ground; one fainter than the second part may be.
     private const float Faint = 0.35f, Faintish = 0.5f;
 
+    // Ink that is expected to show less than so many times the noise may stand in a cell and not be seen.
+    private const float Visible = 1.5f;
+
     private readonly float _bigFrom;
     private readonly float _highest;
-    private readonly float _bigContrast;
-    private readonly float _smallContrast;
+    private readonly InkStrength _big;
+    private readonly InkStrength _small;
 
     /// <summary>Prepares for a board.</summary>
-    /// <param name="sure">Everything on it that is a digit beyond doubt.</param>
-    public CellVerdict(IReadOnlyList<Sign> sure)
+    /// <param name="board">Its cells, read.</param>
+    public CellVerdict(IReadOnlyList<CellSketch> board)
     {
+        var sure = board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
         _bigFrom = Heights.Threshold(sure);
-        _bigContrast = Contrast(sure.Where(sign => sign.Height >= _bigFrom));
+        _big = new(board, sure.FindAll(sign => sign.Height >= _bigFrom));
         float[] heights = [.. sure.Where(sign => sign.Height >= _bigFrom).Select(sign => sign.Height).Order()];
         _highest = heights.Length > 0 ? Higher * heights[heights.Length / 2] : float.MaxValue;
-        _smallContrast = Contrast(sure.Where(sign => sign.Height < _bigFrom));
+        _small = new(board, sure.FindAll(sign => sign.Height < _bigFrom));
     }
 
-    // Where there is nothing to compare with, everything counts.
-    private float Weakest => _bigContrast == 0 || _smallContrast == 0 ? Math.Max(_bigContrast, _smallContrast) : Math.Min(_bigContrast, _smallContrast);
-
-    private static float Contrast(IEnumerable<Sign> signs)
+    // The least that a digit shows in this cell; where there is nothing to compare with, everything counts.
+    private float Weakest(CellInk ink)
     {
-        float[] peaks = [.. signs.Select(sign => sign.Blob.Peak).Order()];
-        return peaks.Length > 0 ? peaks[peaks.Length / 2] : 0;
+        var (big, small) = (_big.In(ink), _small.In(ink));
+        return big == 0 || small == 0 ? Math.Max(big, small) : Math.Min(big, small);
     }
 
-    private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, sign.Height >= _bigFrom ? _bigContrast : _smallContrast);
+    private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, (sign.Height >= _bigFrom ? _big : _small).In(sign.Ink));
+
+    // On a ground of nearly their colour the board's digits do not show.
+    private bool MayHide(CellInk ink) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, Visible * ink.Noise));
 
     /// <summary>The big digit of a cell; null where there is none.</summary>
     /// <param name="sketch">The cell.</param>
@@ -68,9 +73,11 @@ internal sealed class CellVerdict
         var digits = sketch.Signs.FindAll(sign => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint);
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest))
+        if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
+            certainty = Math.Min(certainty, Unexplained);
+        if (big is null && MayHide(sketch.Ink))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && big.Height > _highest)
             certainty = Math.Min(certainty, Unexplained);
@@ -88,7 +95,7 @@ internal sealed class CellVerdict
 
     private bool IsOdd(Sign sign) =>
         sign.Reading.Digit is null
-        && sign.Blob.Peak >= AsStrong * Weakest
+        && sign.Blob.Peak >= AsStrong * Weakest(sign.Ink)
         && Math.Max(sign.Height, sign.Blob.Width / sign.Ink.Box.CellWidth) >= Crumb;
 
     private static MarkReading Mark(Sign mark) =>

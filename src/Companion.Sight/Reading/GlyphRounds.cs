@@ -47,7 +47,8 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         Read(ways.SelectMany(way => way.Way).ToList());
         foreach (var group in ways.GroupBy(way => way.Sign))
         {
-            var best = group.MaxBy(way => Certainty(way.Way));
+            // What leaves no ink behind comes first: where one of two digits that touch is read alone, the other is lost.
+            var best = group.MaxBy(way => (Certainty(way.Way) >= Convincing && Rest(way.Sign, way.Way) is null, Certainty(way.Way)));
             var before = group.Key.Reading.Digit is null ? 0 : group.Key.Reading.Certainty;
             if (Certainty(best.Way) < Math.Max(Convincing, before) || !best.Sketch.Signs.Contains(group.Key))
                 continue;
@@ -56,10 +57,18 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
             foreach (var part in best.Way)
                 part.Reading = part.Reading with { Certainty = part.Reading.Certainty * faith };
             best.Sketch.Signs.AddRange(best.Way);
+            if (Rest(group.Key, best.Way) is { } rest)
+                best.Sketch.Leftovers.Add(rest);
         }
     }
 
     private static float Certainty(List<Sign> way) => way.Min(part => part.Reading.Digit is null ? 0 : part.Reading.Certainty);
+
+    private static Blob? Rest(Sign sign, List<Sign> way)
+    {
+        var rest = sign.Blob.Without(way.Select(part => part.Blob), sign.Ink);
+        return BlobSorting.Of(rest, sign.Ink) == BlobKind.Ignorable ? null : rest;
+    }
 
     private static bool Covers(Sign part, Sign other) =>
         other.Blob.Left >= part.Blob.Left && other.Blob.Top >= part.Blob.Top && other.Blob.Right <= part.Blob.Right && other.Blob.Bottom <= part.Blob.Bottom;
