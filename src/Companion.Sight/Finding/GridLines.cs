@@ -38,6 +38,16 @@ internal sealed record GridLines(ImmutableArray<float> At, ImmutableArray<float>
         }
     }
 
+    /// <summary>By how many lines the grid may lie further on, as <see cref="Shift"/> counts them, where an outer line was not seen.</summary>
+    public IEnumerable<int> MayLieFurther()
+    {
+        const float Well = 0.6f;
+        if (Support[0] < Well)
+            yield return 1;
+        if (Support[^1] < Well)
+            yield return -1;
+    }
+
     /// <summary>Where two of these lines cross, when they run in both directions.</summary>
     /// <param name="column">The upright line, from 0.</param>
     /// <param name="row">The level line, from 0.</param>

@@ -3,7 +3,7 @@ namespace Companion.Sight.Finding;
 /// <summary>Finds a grid that is seen from aside, as on photographs: its web of lines, its corners, then every crossing of lines.</summary>
 internal static class PhotoFinder
 {
-    private const int Passes = 6;
+    private const int Passes = 8;
 
     // A rough outline may need some passes before the lines fit; after these they must.
     private const int RoughPasses = 3;
@@ -42,14 +42,35 @@ internal static class PhotoFinder
             if (way is null)
                 return null;
             var (right, down) = fit.IsGrid ? (fit.Columns.Shift * even.Pitch, fit.Rows.Shift * even.Pitch) : (0, 0);
-            PixelPoint Corner(int column, int row) => square.ToPhoto[way[new(even.At[column] + right, even.At[row] + down)]];
-            var next = new GridPlace(Corner(0, 0), Corner(9, 0), Corner(9, 9), Corner(0, 9));
+            PixelPoint Corner(float x, float y) => square.ToPhoto[way[new(x, y)]];
+            GridPlace At(float x, float y) =>
+                new(Corner(even.At[0] + x, even.At[0] + y), Corner(even.At[^1] + x, even.At[0] + y), Corner(even.At[^1] + x, even.At[^1] + y), Corner(even.At[0] + x, even.At[^1] + y));
+            var next = At(right, down);
             if (fit.IsGrid && Moved(place, next) <= Settled)
-                return next;
+            {
+                var further =
+                    (from shift in fit.Columns.MayLieFurther().Select(lines => At(lines * even.Pitch, 0)).Concat(fit.Rows.MayLieFurther().Select(lines => At(0, lines * even.Pitch)))
+                     where IsSeenBetter(photo, shift, fit)
+                     select shift).FirstOrDefault();
+                if (further is null)
+                    return next;
+                next = further;
+            }
+
             place = next;
         }
 
         return null;
+    }
+
+    private static bool IsSeenBetter(Frame photo, GridPlace place, GridFit than)
+    {
+        const float Better = 0.3f;
+        if (Straightened.Of(photo, place) is not { } square)
+            return false;
+        var even = GridLines.Even(square.Margin, square.Margin + square.Side);
+        var fit = LineFit.Of(square.Frame, even, even);
+        return fit.IsGrid && fit.Columns.Support.Sum() + fit.Rows.Support.Sum() >= than.Columns.Support.Sum() + than.Rows.Support.Sum() + Better;
     }
 
     private static float Moved(GridPlace before, GridPlace after) => Math.Max(
