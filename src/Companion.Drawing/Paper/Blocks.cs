@@ -35,9 +35,9 @@ public sealed record Steps(int First, ImmutableArray<Step> Items) : PaperBlock;
 /// <param name="Words">What stands beside it, a paragraph each.</param>
 public sealed record FigureWithWords(Figure Figure, ImmutableArray<string> Words) : PaperBlock;
 
-/// <summary>Boards in rows and columns, as large as they can be.</summary>
+/// <summary>Boards in rows and columns, as large as they can be. Where words below them are long, fewer go on a page.</summary>
 /// <param name="Columns">How many stand side by side.</param>
-/// <param name="Rows">How many rows go on a page, less where words below them are long.</param>
+/// <param name="Rows">How many rows go on a page.</param>
 /// <param name="Tiles">The boards, row by row.</param>
 public sealed record FigureGrid(int Columns, int Rows, ImmutableArray<Tile> Tiles) : PaperBlock;
 

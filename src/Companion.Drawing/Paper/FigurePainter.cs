@@ -20,9 +20,12 @@ internal static class FigurePainter
     private static readonly BoardLetters Bare = new(0.325, 0.33);
     private static readonly BoardLetters UnderPicture = new(0.265, Bare.Number) { Plates = 1.2 };
 
-    // The smallest letters of a board, in cells: its marks where it is bare, else the tabs of the cells of a pattern.
-    private const double SmallestBare = 0.325;
-    private const double SmallestInPicture = 0.258;
+    // On a small board the digits of a pattern are as large as their places allow, and its tabs are told apart by their form: the words
+    // below it name the cells of each role.
+    private static readonly BoardLetters UnderSmallPicture = new(0.37, 0.37) { Plates = 1.2, OnPlate = 0.37, HasTabLetters = false };
+
+    // The smallest letters of a board under a picture, in cells: the tabs of the cells of a pattern.
+    private const double SmallestUnderPicture = 0.258;
 
     private const float LegendWidth = 200;
     private const float LegendText = 7.6f;
@@ -30,7 +33,7 @@ internal static class FigurePainter
     /// <summary>How large a board has to be for all its letters to be read.</summary>
     /// <param name="figure">The board with what is drawn over it.</param>
     internal static float LeastSide(Figure figure) =>
-        (float)(Measures.Smallest / (figure.Picture is null ? SmallestBare : SmallestInPicture)) * Cells;
+        LeastSideOf(figure.Picture is null ? Bare.Mark : UnderSmallPicture.Mark);
 
     /// <summary>How wide a board of a height is with its legend.</summary>
     internal static float WidthWithLegend(float side) => side + Measures.FigureGap + LegendWidth;
@@ -41,8 +44,13 @@ internal static class FigurePainter
         var cell = side / Cells / Fine;
         var frame = new BoardFrame(corner.X / Fine + Numbers * cell, corner.Y / Fine + Numbers * cell, cell);
         new ScenePainter(sheet.Canvas, sheet.Letters, sheet.Palette, sheet.Colours)
-            .Paint(figure.Cells, figure.Picture, frame, figure.Picture is null ? Bare : UnderPicture);
+            .Paint(figure.Cells, figure.Picture, frame, LettersOf(figure, side));
     });
+
+    private static BoardLetters LettersOf(Figure figure, float side) =>
+        figure.Picture is null ? Bare : side < LeastSideOf(SmallestUnderPicture) ? UnderSmallPicture : UnderPicture;
+
+    private static float LeastSideOf(double smallest) => (float)(Measures.Smallest / smallest) * Cells;
 
     /// <summary>Paints a board as high as a place, and what its shapes mean to the right of it.</summary>
     internal static void PaintWithLegend(Sheet sheet, Figure figure, SKRect place)

@@ -17,6 +17,9 @@ internal static class Measures
     /// <summary>The size of the words below a board in a grid.</summary>
     internal const float Caption = 7.6f;
 
+    /// <summary>The same where they are long.</summary>
+    internal const float SmallCaption = 7;
+
     /// <summary>No letter is smaller. Common practice for print that is read by all.</summary>
     internal const float Smallest = 6;
 

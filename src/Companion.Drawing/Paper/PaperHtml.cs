@@ -21,7 +21,10 @@ public static class PaperHtml
         figure { margin: .5em 0 0; break-inside: avoid; }
         img { max-width: 100%; height: auto; }
         div.beside { display: flex; gap: 1.5em; align-items: flex-start; }
-        div.grid { display: grid; gap: 1em 1.5em; }
+        div.grid { display: grid; gap: 1em; }
+        div.grid figure { margin: 0; }
+        div.grid p { font-size: .8em; margin: .2em 0 0; }
+        @media print { div.grid p { font-size: 7.6pt; line-height: 1.35; } }
         figcaption { font-weight: bold; }
         div.break { break-after: page; }
         """;
@@ -31,7 +34,7 @@ public static class PaperHtml
 
     private const float StepSide = 205;
     private const float BesideSide = 165;
-    private const float TileSide = 240;
+    private const float TilesAcross = 480;
 
     /// <summary>Writes a document.</summary>
     /// <param name="document">The document.</param>
@@ -74,7 +77,7 @@ public static class PaperHtml
             "div",
             new XAttribute("class", "grid"),
             new XAttribute("style", $"grid-template-columns: repeat({grid.Columns}, 1fr)"),
-            grid.Tiles.Select(Of)),
+            grid.Tiles.Select(tile => Of(tile, TilesAcross / grid.Columns))),
         Drawn { Artwork: var artwork } => new(
             "img",
             new XAttribute("alt", artwork.Description),
@@ -91,10 +94,10 @@ public static class PaperHtml
         step.Note.Length > 0 ? new XElement("p", new XAttribute("class", "note"), step.Note) : null,
         step.Figure is { } figure ? new XElement("figure", Image(figure, StepSide, withLegend: true)) : null);
 
-    private static XElement Of(Tile tile) => new(
+    private static XElement Of(Tile tile, float side) => new(
         "figure",
         new XElement("figcaption", tile.Title),
-        Image(tile.Figure, TileSide, withLegend: false),
+        Image(tile.Figure, side, withLegend: false),
         tile.Words.Length > 0 ? new XElement("p", tile.Words) : null);
 
     private static XElement Image(Figure figure, float side, bool withLegend)

@@ -46,7 +46,7 @@ internal sealed class PaperLayout(Lettering letters, SKRect body)
                 _flow.Add([FigureStrips.WithWords(figure, letters, body)]);
                 break;
             case FigureGrid grid:
-                _flow.Add(new GridStrips(grid, letters, body).In(_flow.Room));
+                _flow.Add(GridStrips.Of(grid, letters, body, _flow.Room));
                 break;
             case Drawn drawn:
                 _flow.Add([FigureStrips.OfArtwork(drawn.Artwork, body)]);

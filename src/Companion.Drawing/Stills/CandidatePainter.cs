@@ -7,7 +7,6 @@ namespace Companion.Drawing.Stills;
 /// <summary>A candidate on a plate: round if it belongs to the pattern, square with a slash through it if it goes.</summary>
 internal static class CandidatePainter
 {
-    private const double Digit = 0.235;
     private const double Slash = 0.05;
 
     // From the middle, without the edge: with it two neighbours do not touch. A square's corners reach further.
@@ -22,14 +21,14 @@ internal static class CandidatePainter
     {
         var middle = easel.Frame.Point(mark.X, mark.Y);
         using var builder = new SKPathBuilder();
-        builder.AddCircle(middle.X, middle.Y, easel.Frame.Length(Plate * easel.Plates));
+        builder.AddCircle(middle.X, middle.Y, easel.Frame.Length(Plate * easel.Sizes.Plates));
         PaintPlate(builder, easel);
         PaintDigit(mark.Digit, middle, easel);
     }
 
     internal static void Paint(SlashShape slash, Easel easel)
     {
-        var (frame, square, reach) = (easel.Frame, Square * easel.Plates, SlashReach * easel.Plates);
+        var (frame, square, reach) = (easel.Frame, Square * easel.Sizes.Plates, SlashReach * easel.Sizes.Plates);
         using var builder = new SKPathBuilder();
         builder.AddRect(frame.Rect(slash.X - square, slash.Y - square, 2 * square, 2 * square));
         PaintPlate(builder, easel);
@@ -52,7 +51,7 @@ internal static class CandidatePainter
 
     private static void PaintDigit(int digit, SKPoint middle, Easel easel)
     {
-        var (text, size) = (digit.ToString(CultureInfo.InvariantCulture), easel.Frame.Length(Digit * easel.Plates));
+        var (text, size) = (digit.ToString(CultureInfo.InvariantCulture), easel.Frame.Length(easel.Sizes.OnPlate));
         easel.Letters.Rim(easel.Canvas, text, middle, size, easel.Palette.LightEdge, easel.Frame.Length(Rim));
         easel.Letters.Centred(easel.Canvas, text, middle, size, easel.Palette.DarkEdge);
     }

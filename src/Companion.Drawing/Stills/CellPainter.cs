@@ -40,7 +40,7 @@ internal static class CellPainter
 
     private static void PaintTab(CellShape cell, Colour colour, Easel easel)
     {
-        var (frame, tab) = (easel.Frame, Tab * easel.Plates);
+        var (frame, tab) = (easel.Frame, Tab * easel.Sizes.Plates);
         var corner = frame.Point(cell.X, cell.Y);
         using var builder = new SKPathBuilder();
         if (cell.IsSecond)
@@ -51,7 +51,7 @@ internal static class CellPainter
         easel.Brush.Fill(plate, colour);
 
         // A blank is a tab without a letter.
-        if (!string.IsNullOrWhiteSpace(cell.Tab))
-            easel.Letters.Centred(easel.Canvas, cell.Tab, corner, frame.Length(Letter * easel.Plates), easel.Palette.InkOn(colour));
+        if (easel.Sizes.HasTabLetters && !string.IsNullOrWhiteSpace(cell.Tab))
+            easel.Letters.Centred(easel.Canvas, cell.Tab, corner, frame.Length(Letter * easel.Sizes.Plates), easel.Palette.InkOn(colour));
     }
 }

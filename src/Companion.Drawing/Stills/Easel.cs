@@ -8,8 +8,8 @@ namespace Companion.Drawing.Stills;
 /// <param name="Letters">What writes.</param>
 /// <param name="Palette">The colours.</param>
 /// <param name="Frame">Where the board is.</param>
-/// <param name="Plates">See <see cref="BoardLetters.Plates"/>.</param>
-internal sealed record Easel(EdgedBrush Brush, Lettering Letters, Palette Palette, BoardFrame Frame, double Plates)
+/// <param name="Sizes">How large its plates and letters are.</param>
+internal sealed record Easel(EdgedBrush Brush, Lettering Letters, Palette Palette, BoardFrame Frame, BoardLetters Sizes)
 {
     internal SKCanvas Canvas => Brush.Canvas;
 }

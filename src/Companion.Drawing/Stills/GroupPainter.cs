@@ -14,7 +14,7 @@ internal static class GroupPainter
     {
         var frame = easel.Frame;
         using var builder = new SKPathBuilder();
-        var radius = Radius * easel.Plates;
+        var radius = Radius * easel.Sizes.Plates;
         var outline = frame.Rect(
             group.X1 - radius, group.Y1 - radius, group.X2 - group.X1 + 2 * radius, group.Y2 - group.Y1 + 2 * radius);
         builder.AddRoundRect(new SKRoundRect(outline, frame.Length(radius)));

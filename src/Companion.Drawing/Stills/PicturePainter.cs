@@ -14,7 +14,7 @@ internal sealed class PicturePainter(SKCanvas canvas, Lettering letters, Palette
     {
         using var brush = new EdgedBrush(canvas, palette, Math.Max(1, frame.Length(Edge)));
         foreach (var shape in shapes)
-            Paint(shape, new(brush, letters, palette, frame, (sizes ?? BoardLetters.Usual).Plates));
+            Paint(shape, new(brush, letters, palette, frame, sizes ?? BoardLetters.Usual));
     }
 
     private static void Paint(Shape shape, Easel easel)

@@ -1,8 +1,13 @@
 namespace Companion.Engine.Proofs;
 
-/// <summary>Says digits, cells, houses and lists of them, aloud (<c>row five column three</c>) or short (<c>r5c3</c>).</summary>
-internal sealed class Names(Phrases phrases, bool spoken)
+/// <summary>
+/// Says digits, cells, houses and lists of them, aloud (<c>row five column three</c>) or short (<c>r5c3</c>): in captions, or in the
+/// sentences that are spoken.
+/// </summary>
+internal sealed class Names(Phrases phrases, bool spoken, bool inShort = false)
 {
+    private bool IsAloud => spoken && !inShort;
+
     internal Filling Digits(DigitSet digits) => List([.. digits.Select(digit => Number(digit.Value))]);
 
     /// <summary>The cells in this order, aloud gathered by row or column: <c>row one columns two and five</c>.</summary>
@@ -10,6 +15,8 @@ internal sealed class Names(Phrases phrases, bool spoken)
     {
         if (!spoken)
             return string.Join(phrases.Word("lists.comma"), cells);
+        if (inShort)
+            return Join([.. cells.Select(cell => cell.ToString())], joint);
         var byRow = cells.GroupBy(cell => cell.Row).ToList();
         var byColumn = cells.GroupBy(cell => cell.Column).ToList();
         var gathered = byRow.Count <= byColumn.Count
@@ -45,7 +52,7 @@ internal sealed class Names(Phrases phrases, bool spoken)
     /// <summary>The cells where their house was just named: <c>columns two and five</c> after <c>in row one</c>.</summary>
     internal Filling CellsWithin(HouseSet houses, IReadOnlyCollection<Cell> cells)
     {
-        if (!spoken || houses.Count != 1 || !houses.First.IsLine)
+        if (!IsAloud || houses.Count != 1 || !houses.First.IsLine)
             return Cells(cells);
         return Houses(houses.First.Kind == HouseKind.Row
             ? HouseSet.Of([.. cells.Select(cell => House.Column(cell.Column))])
@@ -129,7 +136,7 @@ internal sealed class Names(Phrases phrases, bool spoken)
     /// <summary>A number of things; aloud in words where it is one of the digits.</summary>
     internal string Count(int number) => number <= Digit.Count ? Number(number) : number.ToString();
 
-    private string Number(int number) => spoken ? phrases.Word($"digits.{number}") : number.ToString();
+    private string Number(int number) => IsAloud ? phrases.Word($"digits.{number}") : number.ToString();
 
     private Filling List(List<string> items) => new(items.Count, joint => Join(items, joint));
 

@@ -6,6 +6,7 @@ public sealed class Wording(Phrases phrases)
 {
     private readonly Names _spoken = new(phrases, spoken: true);
     private readonly Names _written = new(phrases, spoken: false);
+    private readonly Names _read = new(phrases, spoken: true, inShort: true);
 
     /// <summary>The spoken name of a rule, such as <c>naked pair</c>.</summary>
     /// <exception cref="ArgumentException">There are no phrases for the rule.</exception>
@@ -75,15 +76,21 @@ public sealed class Wording(Phrases phrases)
     public Saying Why(Deduction deduction)
     {
         ArgumentNullException.ThrowIfNull(deduction);
-        var slots = Slots.Of(deduction, _spoken);
-        slots["conclusion"] = Filling.One(_spoken.Conclusion(deduction));
         var written = phrases["hints.why.written"].Fill(new Dictionary<string, Filling>
         {
             ["pattern"] = Filling.One(Caption(deduction)),
             ["conclusion"] = Filling.One(_written.Conclusion(deduction)),
         });
-        var spoken = phrases[deduction.Rule, "why"].Fill(slots);
-        return new(Sentence.Capitalize(spoken), written);
+        return new(Reasoning(deduction, _spoken), written);
+    }
+
+    /// <summary>Why a deduction holds in whole sentences to be read: as they are spoken, but with digits and cells in short.</summary>
+    /// <param name="deduction">The deduction.</param>
+    /// <exception cref="ArgumentException">There are no phrases for its rule.</exception>
+    public string ToRead(Deduction deduction)
+    {
+        ArgumentNullException.ThrowIfNull(deduction);
+        return Reasoning(deduction, _read);
     }
 
     /// <summary>How something follows: <c>It follows in three steps, the hardest an XY-wing.</c></summary>
@@ -132,6 +139,13 @@ public sealed class Wording(Phrases phrases)
     }
 
     private WhyHint Why(Board board, Deduction deduction) => new(deduction, Pattern.Of(deduction).StandingOn(board), Why(deduction));
+
+    private string Reasoning(Deduction deduction, Names names)
+    {
+        var slots = Slots.Of(deduction, names);
+        slots["conclusion"] = Filling.One(names.Conclusion(deduction));
+        return Sentence.Capitalize(phrases[deduction.Rule, "why"].Fill(slots));
+    }
 
     private string Caption(Deduction deduction)
     {

@@ -35,7 +35,7 @@ internal static class SheetCommand
         var json = new Option<bool>("--json")
         {
             Description = "One JSON object instead of text: rule, name and positions, each with grid (81 characters), gone (candidates that "
-                + "earlier steps took out), source, places, removes, others (how many more of the rule are open), short and text.",
+                + "earlier steps took out), source, places, removes, others (how many more of the rule are open), short, text (as it may be said) and proof (as it is printed).",
         };
         var (paper, options) = (new PaperOptions(), new LadderOptions());
         var command = new Command(

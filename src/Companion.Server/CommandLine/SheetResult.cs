@@ -29,7 +29,8 @@ internal sealed record SheetResult(RuleId Rule, string Name, ImmutableArray<Shee
                 position.Answer.Removes,
                 position.Others,
                 sheet.Hint(position).Words.Written,
-                sheet.Hint(position).Words.Spoken)),
+                sheet.Hint(position).Words.Spoken,
+                sheet.Proof(position))),
         ]);
 
     /// <summary>Writes it as text: the positions, and below them the answers.</summary>
@@ -58,6 +59,7 @@ internal sealed record SheetResult(RuleId Rule, string Name, ImmutableArray<Shee
     /// <param name="Others">How many more instances of the rule are open; null where not all were looked for.</param>
     /// <param name="Short">The answer as a caption.</param>
     /// <param name="Text">The answer as it may be said.</param>
+    /// <param name="Proof">The answer as it is printed.</param>
     public sealed record Position(
-        string Grid, CandidateSet Gone, string Source, CandidateSet Places, CandidateSet Removes, int? Others, string Short, string Text);
+        string Grid, CandidateSet Gone, string Source, CandidateSet Places, CandidateSet Removes, int? Others, string Short, string Text, string Proof);
 }

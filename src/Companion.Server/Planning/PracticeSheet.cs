@@ -12,10 +12,10 @@ namespace Companion.Server.Planning;
 /// <param name="wording">The words.</param>
 internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition> positions, bool withMarks, Wording wording)
 {
+    // The answers to a page of positions stand on a page: of a pattern fewer digits are written than of a position, and words below.
     private const int Columns = 2;
     private const int Rows = 3;
-
-    // The small digits of a pattern are to be read too.
+    private const int ColumnsOfAnswers = 3;
     private const int RowsOfAnswers = 2;
 
     /// <summary>The title of the document.</summary>
@@ -25,20 +25,20 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
     public ImmutableArray<PaperBlock> Blocks =>
     [
         new Paragraph(Task),
-        Grid(Rows, positions.Select((position, index) => new Tile($"{index + 1}", Figure.Of(position.Board, withMarks)))),
+        new FigureGrid(Columns, Rows, [.. positions.Select((position, index) => new Tile($"{index + 1}", Figure.Of(position.Board, withMarks)))]),
         new PageBreak(),
         new Heading($"{Title}, answers"),
         new Paragraph(wording.Explain(rule)),
-        Grid(RowsOfAnswers, positions.Select(Answer)),
+        new FigureGrid(ColumnsOfAnswers, RowsOfAnswers, [.. positions.Select(Answer)]),
     ];
 
-    /// <summary>What is said of an answer: why it holds, and whether there are more.</summary>
+    /// <summary>Why an answer holds, and whether there are more.</summary>
     /// <param name="position">The position.</param>
-    public string Words(PracticePosition position) => position.Others switch
+    public string Proof(PracticePosition position) => wording.ToRead(position.Answer) + position.Others switch
     {
-        null or 0 => Hint(position).Words.Spoken,
-        1 => $"{Hint(position).Words.Spoken} One more of this rule is open here.",
-        { } others => $"{Hint(position).Words.Spoken} {others} more of this rule are open here.",
+        null or 0 => "",
+        1 => " One more of this rule is open here.",
+        { } others => $" {others} more of this rule are open here.",
     };
 
     /// <summary>The answer with why it holds.</summary>
@@ -52,7 +52,5 @@ internal sealed class PracticeSheet(RuleId rule, ImmutableArray<PracticePosition
     private Tile Answer(PracticePosition position, int index) => new(
         position.Source.Length > 0 ? $"{index + 1} ({position.Source})" : $"{index + 1}",
         Figure.Of(position.Board, Hint(position), withMarks: false),
-        Words(position));
-
-    private static FigureGrid Grid(int rows, IEnumerable<Tile> tiles) => new(Columns, rows, [.. tiles]);
+        Proof(position));
 }

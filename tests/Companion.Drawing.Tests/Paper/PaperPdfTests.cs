@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Companion.Drawing.Paper;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -45,6 +46,26 @@ public sealed class PaperPdfTests
             Bare([.. Enumerable.Range(1, 6).SelectMany(number => new[] { $"{number} of seven", tile, "Below." }), "Evening at the signal station · A. Setter", "Page 2 of 3"]),
             TextOf(pdf.GetPage(2)));
         Assert.Equal(Bare("7 of seven", tile, "Below.", "Evening at the signal station · A. Setter", "Page 3 of 3"), TextOf(pdf.GetPage(3)));
+    }
+
+    // Six boards with a pattern on a page; where the words are too long they are set smaller, and longer ones take another page.
+    [Theory]
+    [InlineData(20, 7.6, 6)]
+    [InlineData(118, 7, 6)]
+    [InlineData(150, 7.6, 4)]
+    public void Words_below_boards_take_the_room_that_the_boards_leave(int words, double size, int onFirst)
+    {
+        var figure = Figure(withMarks: false) with { Picture = Papers.First().Picture };
+        Assert.NotNull(figure.Picture);
+        using var pdf = Read(Papers.Of(new FigureGrid(3, 2, [.. Enumerable.Range(1, 6).Select(number =>
+            new Tile($"Tile {number}", figure, string.Join(' ', Enumerable.Repeat("word", words))))])));
+        var first = pdf.GetPage(1);
+
+        Assert.Equal(onFirst == 6 ? 1 : 2, pdf.NumberOfPages);
+        Assert.Equal(onFirst, Regex.Count(TextOf(first), "Tile"));
+        Assert.Equal(onFirst * words, Regex.Count(TextOf(first), "word"));
+        Assert.All(first.Letters.Where(letter => letter.Value is "w"), letter => Assert.Equal(size, letter.PointSize, 2));
+        Assert.All(first.Letters, letter => Assert.True(letter.PointSize >= 6, $"{letter.Value} has {letter.PointSize} points"));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Tests.Proofs;
@@ -19,6 +20,39 @@ public class WordingTests
 
         Assert.Equal(RuleWords[rule], string.Join('\n', said));
     }
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void To_be_read_it_is_the_sentences_that_are_spoken_with_digits_and_cells_in_short(string rule)
+    {
+        var (board, deduction) = OneOfEachRule.On(rule);
+        var (spoken, read) = (ShippedPhrases.Wording.HintsFor(board, deduction).Why.Words.Spoken, ShippedPhrases.Wording.ToRead(deduction));
+
+        Assert.DoesNotMatch("(?i)(rows?|columns?|blocks?) (one|two|three|four|five|six|seven|eight|nine)", read);
+        Assert.Equal(WithoutNames(spoken), WithoutNames(read));
+        Assert.Superset(
+            Regex.Matches(ShippedPhrases.Wording.Conclusion(deduction).Written, @"r\dc\d").Select(name => name.Value).ToHashSet(),
+            Regex.Matches(read, @"r\dc\d").Select(name => name.Value).ToHashSet());
+    }
+
+    [Theory]
+    [InlineData(
+        "xy-wing",
+        "The pivot, r5c3, is 2 or 5. If it is 2, r5c8 has to be 8; if it is 5, r4c1 has to be 8. Either way a pincer is 8, and a cell that "
+            + "sees both pincers cannot be. So 8 comes out of r4c7, r4c9 and r5c2.")]
+    [InlineData(
+        "pointing",
+        "In block 1, every place left for 5 lies in row 2. Whichever of them takes it, that is the 5 of the row, so 5 comes out of r2c6 and r2c9.")]
+    [InlineData(
+        "grouped-chain",
+        "If r1c1 is not 1, then one of r1c7, r1c8 and r1c9 is 1, so r3c9 is not 1, so it is 5, so r7c9 is not 5, so r7c1 is 5. So one end of "
+            + "the chain is true in any case, and 1 comes out of r7c1, and 5 comes out of r1c1.")]
+    [InlineData(
+        "forcing-net",
+        "Suppose r1c1 were 1. Then r1c4 can only be 2. Then in row 7, 2 has nowhere left to go but r7c2. Then r4c1 can only be 3. But then "
+            + "nothing is left for r4c2. So 1 comes out of r1c1.")]
+    public void Why_it_holds_can_be_read(string rule, string read) =>
+        Assert.Equal(read, ShippedPhrases.Wording.ToRead(OneOfEachRule.On(rule).Deduction));
 
     [Theory]
     [InlineData("removes r1c1=1", "One comes out of row one column one.", "1 out of r1c1")]
@@ -78,6 +112,11 @@ public class WordingTests
             Assert.Matches(@"^[A-Z][^{}]+\.$", ShippedPhrases.Wording.Explain(rule));
         }
     }
+
+    private static string WithoutNames(string text) => Regex.Replace(
+        Regex.Replace(text.ToLowerInvariant(), @"\b(r\dc\d|\d|one|two|three|four|five|six|seven|eight|nine|rows?|columns?|blocks?|and|or)\b|,", ""),
+        " +",
+        " ");
 
     // A section for each rule, headed "# rule", after a paragraph about the file.
     private static Dictionary<string, string> ReadRuleWords() =>
