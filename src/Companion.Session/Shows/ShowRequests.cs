@@ -29,7 +29,7 @@ internal static class ShowRequests
             return Decision.Refuse(fault);
         var begun = new ShowBegun(now, reopen.Title.Trim(), state.Entries, state.Loadings);
         var shift = state.Entries - (reopen.Events is [ShowBegun first, ..] ? first.Entries : 0);
-        List<Event> events = [.. Ending(state, now), begun, .. reopen.Events.Where(happened => happened is not ShowBegun).Select(happened => Shifted(happened, shift))];
+        List<Event> events = [.. Ending(state, now), begun, .. GoingOn(reopen.Events).Select(happened => Shifted(happened, shift))];
         var reached = events.Aggregate(state, Evolver.Evolve);
         return Decision.Of([.. events, .. OffAir(reached, events[^1].At, now), .. CarriedSettings.Of(state, reached, now)]);
     }
@@ -43,6 +43,14 @@ internal static class ShowRequests
     // A recording belongs to its show.
     private static IEnumerable<Event> Ending(SessionState state, DateTimeOffset now) =>
         state.Recording.Phase is RecordingPhase.Running or RecordingPhase.Paused ? [new RecordingStopped(now)] : [];
+
+    // Who goes on with a show takes its end back; the recording that ended with it is over all the same.
+    private static IEnumerable<Event> GoingOn(IReadOnlyCollection<Event> events)
+    {
+        var isRecorded = events.Any(happened => happened is RecordingStarted);
+        return events.Where(happened => happened is not ShowBegun && (isRecorded || happened is not ShowEnded))
+            .Select(happened => happened is ShowEnded ? new RecordingStopped(happened.At) : happened);
+    }
 
     // An attribution is all that names an entry by its number.
     private static Event Shifted(Event happened, int shift) =>

@@ -149,6 +149,30 @@ public sealed class ShowTests
         Assert.Contains(reason, Evening().Refused(new ReopenShow(asked, new([.. Evening().Log]))), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(false, RecordingPhase.None)]
+    [InlineData(true, RecordingPhase.Stopped)]
+    public void A_show_that_was_ended_and_reopened_goes_on_with_its_next_puzzle(bool isRecorded, RecordingPhase phase)
+    {
+        var session = PlayedSession.Of(Puzzles.Easy);
+        if (isRecorded)
+            session.Do(new StartRecording());
+        session.Place("r1c1", 4).Do(new EndShow());
+        Event[] ended = [.. session.Log];
+        var before = Companion.Session.Shows.StoredShow.Replay(ended).VideoLength;
+        session.Do(new LoadPuzzle(Puzzles.Hard, "Next", "", ""));
+
+        session.Do(new ReopenShow("Evening", new([.. ended])));
+        var (isOver, show, entries) = (session.State.IsOver, session.State.Show, session.State.Entries);
+        session.Do(new LoadPuzzle(Puzzles.Hard, "Its second", "", ""));
+
+        Assert.False(isOver);
+        Assert.Equal((show, "Evening", "Its second"), (session.State.Show, session.State.ShowTitle, session.State.Grid.Credit.Title));
+        Assert.Equal((phase, entries + 1), (session.State.Recording.Phase, session.State.Entries));
+        if (isRecorded)
+            Assert.Equal(before, Companion.Session.Shows.StoredShow.Replay([.. session.Log.SkipWhile(happened => happened is not ShowBegun { Title: "Evening" })]).VideoLength);
+    }
+
     // A show with something of everything that could stay behind.
     private static PlayedSession Evening()
     {
