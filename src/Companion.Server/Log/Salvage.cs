@@ -32,6 +32,16 @@ internal static class Salvage
         return CutPage(file) > 0;
     }
 
+    /// <summary>Whether the file is cut within its first page. SQLite takes it for an empty one, and writes over it.</summary>
+    /// <param name="folder">Its folder, of which nothing is open.</param>
+    public static bool HasNoPage(DataFolder folder)
+    {
+        if (!File.Exists(folder.Events))
+            return false;
+        using var file = File.OpenRead(folder.Events);
+        return file.Length > 0 && CutPage(file) == file.Length;
+    }
+
     /// <summary>Whether nothing is damaged.</summary>
     /// <param name="connection">The opened file.</param>
     /// <exception cref="SqliteException">It is damaged so that it cannot even be looked through.</exception>
@@ -108,8 +118,9 @@ internal static class Salvage
         return count;
     }
 
-    // A page is written from both ends: one that is cut off reads as if it held events of zeros.
-    private static void CutToPages(string path)
+    /// <summary>Takes off a last page that is not whole. A page is written from both ends: one that is cut reads as if it held events of zeros.</summary>
+    /// <param name="path">The file.</param>
+    public static void CutToPages(string path)
     {
         using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite);
         file.SetLength(file.Length - CutPage(file));
@@ -119,8 +130,9 @@ internal static class Salvage
     private static long CutPage(FileStream file)
     {
         Span<byte> head = stackalloc byte[PageSizeAt + 2];
-        return file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length
-            && BinaryPrimitives.ReadUInt16BigEndian(head[PageSizeAt..]) is >= 512 and var size ? file.Length % size : 0;
+        if (file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) < head.Length)
+            return file.Length;
+        return BinaryPrimitives.ReadUInt16BigEndian(head[PageSizeAt..]) is >= 512 and var size ? file.Length % size : 0;
     }
 
     private static void Copy(string from, string to)

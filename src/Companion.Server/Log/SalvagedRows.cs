@@ -18,6 +18,7 @@ internal static class SalvagedRows
     /// <param name="into">The new one.</param>
     public static void Copy(SqliteConnection from, SqliteConnection into)
     {
+        List<long> begun = [];
         List<(long First, long Last)> imported = [];
         foreach (var show in Read(from, "SELECT id, first, last, title, offset, chapters FROM show ORDER BY id"))
         {
@@ -25,26 +26,34 @@ internal static class SalvagedRows
                 "INSERT OR IGNORE INTO show (id, first, last, title, offset, chapters) VALUES ($1, $2, $3, $4, $5, $6)", show);
             if (show is [_, long first and <= 0, long last and <= 0, ..])
                 imported.Add((first, last));
+            else if (show[1] is long own)
+                begun.Add(own);
         }
 
         foreach (var row in Read(from, "SELECT givens, notes FROM note").Where(IsNotes))
             into.Run("INSERT OR IGNORE INTO note VALUES ($1, $2)", row);
 
-        CopyOwn(from, into);
+        CopyOwn(from, into, begun);
         foreach (var (first, last) in imported)
             CopyImported(from, into, first, last);
     }
 
-    private static void CopyOwn(SqliteConnection from, SqliteConnection into)
+    private static void CopyOwn(SqliteConnection from, SqliteConnection into, IEnumerable<long> begun)
     {
-        object last = 0L;
-        foreach (var row in Read(from, $"{Events} WHERE sequence > 0 ORDER BY sequence").TakeWhile(IsEvent))
+        // To the damage; behind it a show is whole from its beginning on, and may be followed by damage again.
+        var last = 0L;
+        foreach (var start in begun.Order().Prepend(1))
         {
-            Keep(into, row);
-            last = row[0]!;
+            if (start <= last)
+                continue;
+            foreach (var row in Read(from, $"{Events} WHERE sequence >= $1 ORDER BY sequence", start).TakeWhile(IsEvent))
+            {
+                Keep(into, row);
+                last = (long)row[0]!;
+            }
         }
 
-        // Behind the damage a show is whole from its beginning on.
+        // Where shows begin may be lost too: then the last one that is whole to the end tells it itself.
         var behind = Read(from, $"{Events} WHERE sequence > $1 ORDER BY sequence DESC", last).TakeWhile(IsEvent).ToList();
         var first = behind.FindLastIndex(row => row[2] is Begins);
         foreach (var row in behind.Take(first + 1).Reverse())

@@ -42,20 +42,25 @@ internal sealed class SqliteEventLog : IEventLog, IDisposable
     /// <exception cref="PlainException">The file is no event log, or a newer version's.</exception>
     public static SqliteEventLog OpenOrSalvage(DataFolder folder)
     {
-        var isCut = Salvage.EndsWithinPage(folder);
-        try
+        SqliteException? damage = null;
+        if (!Salvage.HasNoPage(folder))
         {
-            var connection = EventDatabase.Open(folder);
-            if (!isCut && Salvage.IsSound(connection))
-                return new(connection, folder.Events);
-            connection.Dispose();
-        }
-        catch (SqliteException damage)
-        {
-            if (!Salvage.IsPossible(folder))
-                throw Unusable(folder, damage);
+            var isCut = Salvage.EndsWithinPage(folder);
+            try
+            {
+                var connection = EventDatabase.Open(folder);
+                if (!isCut && Salvage.IsSound(connection))
+                    return new(connection, folder.Events);
+                connection.Dispose();
+            }
+            catch (SqliteException fault)
+            {
+                damage = fault;
+            }
         }
 
+        if (!Salvage.IsPossible(folder))
+            throw Unusable(folder, damage);
         var warning = Salvage.Run(folder);
         return new(EventDatabase.Open(folder), folder.Events) { Warning = warning };
     }
@@ -112,7 +117,7 @@ internal sealed class SqliteEventLog : IEventLog, IDisposable
     /// <summary>Closes the file.</summary>
     public void Dispose() => _connection.Dispose();
 
-    private static PlainException Unusable(DataFolder folder, SqliteException damage) => new(
+    private static PlainException Unusable(DataFolder folder, SqliteException? damage) => new(
         $"The event log {folder.Events} cannot be opened: move it away, and a new one is made.", damage);
 
     private void Insert(long number, Event happened)
