@@ -1,7 +1,5 @@
 using System.Xml.Linq;
-using Companion.Drawing.Colours;
 using Companion.Drawing.Stills;
-using SkiaSharp;
 
 namespace Companion.Drawing.Paper;
 
@@ -29,10 +27,7 @@ public static class PaperHtml
         div.break { break-after: page; }
         """;
 
-    // Pixels of a picture for each point that the same takes on paper.
-    private const float Density = 2.5f;
-
-    private const float StepSide = 205;
+    private const float StepSide = FigureImage.StepSide;
     private const float BesideSide = 165;
     private const float TilesAcross = 480;
 
@@ -102,31 +97,11 @@ public static class PaperHtml
 
     private static XElement Image(Figure figure, float side, bool withLegend)
     {
-        var width = withLegend ? FigurePainter.WidthWithLegend(side) : side;
-        var png = Png(new(width, side), sheet =>
-        {
-            if (withLegend)
-                FigurePainter.PaintWithLegend(sheet, figure, SKRect.Create(width, side));
-            else
-                FigurePainter.PaintBoard(sheet, figure, default, side);
-        });
+        var png = FigureImage.Png(figure, side, withLegend);
         return new(
             "img",
             new XAttribute("alt", figure.Alternative),
-            new XAttribute("width", (int)(width * 4 / 3)),
+            new XAttribute("width", (int)(FigureImage.WidthOf(side, withLegend) * 4 / 3)),
             new XAttribute("src", $"data:image/png;base64,{Convert.ToBase64String(png)}"));
-    }
-
-    private static byte[] Png(SKSize size, Action<Sheet> paint)
-    {
-        using var bitmap = new SKBitmap((int)(size.Width * Density), (int)(size.Height * Density), SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using var canvas = new SKCanvas(bitmap);
-        using var letters = new Lettering();
-        var sheet = new Sheet(canvas, letters, Palette.Standard);
-        canvas.Clear(sheet.Colours.Surround.ToSkia());
-        canvas.Scale(Density);
-        paint(sheet);
-        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
-        return data.ToArray();
     }
 }

@@ -22,7 +22,7 @@ public abstract class Artwork
     public int Height { get; }
 
     /// <summary>What it shows, for those who cannot see it; may be empty.</summary>
-    internal abstract string Description { get; }
+    public abstract string Description { get; }
 
     /// <summary>Whether the ground shows through.</summary>
     internal virtual bool IsTransparent => false;

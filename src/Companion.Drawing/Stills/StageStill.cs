@@ -11,7 +11,8 @@ namespace Companion.Drawing.Stills;
 /// <param name="options">Size and theme.</param>
 public sealed class StageStill(StageView view, Picture? picture, StillOptions options) : Artwork(options.Width, options.Height)
 {
-    internal override string Description => string.Join(". ", new[] { view.Credit.Title, picture?.Caption ?? "" }.Where(words => words.Length > 0));
+    /// <inheritdoc/>
+    public override string Description => string.Join(". ", new[] { view.Credit.Title, picture?.Caption ?? "" }.Where(words => words.Length > 0));
 
     internal override void Paint(SKCanvas canvas, Lettering letters) =>
         new StagePainter(canvas, letters, Palette.Standard, options).Paint(view, picture);

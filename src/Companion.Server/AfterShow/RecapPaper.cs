@@ -15,6 +15,7 @@ internal static class RecapPaper
     [
         new Paragraph(words.Summary),
         .. words.Recap.Puzzles.SelectMany(puzzle => Puzzle(words, puzzle, isPrivate)),
+        .. Section("Talking points", words.Said),
         .. Section("Where the time went", words.Times),
     ];
 
@@ -24,12 +25,10 @@ internal static class RecapPaper
         yield return new FigureWithWords(
             Figure.Of(puzzle.Start, withMarks: false),
             [.. new[] { RecapWords.CreditOf(puzzle), words.CourseOf(puzzle) }.Where(text => text.Length > 0)]);
-        var featured = words.FeaturedOf(puzzle);
-        if (!featured.IsEmpty)
+        foreach (var (title, steps) in words.StepsOf(puzzle))
         {
-            yield return new Heading("Steps of the show");
-            yield return new Steps(
-                1, [.. featured.Select(each => new Step(each.Hint.Words.Spoken, each.At, Figure: Figure.Of(each.Step.Board, each.Hint, withMarks: false)))]);
+            yield return new Heading(title);
+            yield return new Steps(1, [.. steps.Select(step => new Step(step.Words, step.At, Figure: step.Figure))]);
         }
 
         foreach (var block in Section("What came true", words.RemarksOf(puzzle))
@@ -44,7 +43,10 @@ internal static class RecapPaper
         yield return new Drawn(ChartOf(puzzle, words.Recap.Length));
     }
 
-    private static OpennessChart ChartOf(RecapPuzzle puzzle, TimeSpan length)
+    /// <summary>How much was open of a puzzle as time went by.</summary>
+    /// <param name="puzzle">The puzzle.</param>
+    /// <param name="length">How long the video is.</param>
+    public static OpennessChart ChartOf(RecapPuzzle puzzle, TimeSpan length)
     {
         var end = puzzle.SolvedAt ?? length;
         return new(puzzle.Curve, puzzle.Curve.IsEmpty || end > puzzle.Curve[^1].At ? end : puzzle.Curve[^1].At, 1000, 300);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Companion.Engine.Planning;
+using Companion.Drawing.Paper;
 using Companion.Engine.Planning.Talking;
 using Companion.Engine.Proofs;
 using Companion.Server.Planning;
@@ -98,14 +98,29 @@ internal sealed record RecapWords(Recap Recap, Wording Wording, Rarity Rarity)
         }),
     ];
 
-    /// <summary>A featured step on its board, with when it was told and why it holds.</summary>
-    public ImmutableArray<(string At, PlannedStep Step, WhyHint Hint)> FeaturedOf(RecapPuzzle puzzle) =>
+    /// <summary>The talking points that were said.</summary>
+    public ImmutableArray<string> Said => [.. Recap.Said.Select(each => $"{VideoClock.Of(each.At)} {each.Text}")];
+
+    /// <summary>The steps that are shown: what was on air, and then what else was featured; each list with its title.</summary>
+    public ImmutableArray<(string Title, ImmutableArray<RecapStep> Steps)> StepsOf(RecapPuzzle puzzle) =>
     [
-        .. puzzle.Featured.Select(place => (
-            VideoClock.Of(puzzle.ToldAt[place]),
-            puzzle.Told.Steps[place],
-            Wording.HintsFor(puzzle.Told.Steps[place].Board, puzzle.Told.Steps[place].Deduction).Why)),
+        .. new (string Title, ImmutableArray<int> Places)[]
+        {
+            ("Put on air", puzzle.OnAir),
+            (puzzle.OnAir.IsEmpty ? "Steps of the show" : "Featured, not on air", puzzle.Featured),
+        }.Where(list => !list.Places.IsEmpty).Select(list => (list.Title, list.Places.Select(place => StepOf(puzzle, place)).ToImmutableArray())),
     ];
+
+    private RecapStep StepOf(RecapPuzzle puzzle, int place)
+    {
+        var step = puzzle.Told.Steps[place];
+        return new(
+            VideoClock.Of(puzzle.ToldAt[place]),
+            $"{Sentence(Wording.NameOf(step.Deduction.Rule))}. {Wording.ToRead(step.Deduction)}",
+            Figure.Of(step.Board, Wording.HintsFor(step.Board, step.Deduction).Why, withMarks: false));
+    }
+
+    private static string Sentence(string text) => string.Concat(char.ToUpperInvariant(text[0]), text[1..]);
 
     // Of a show only some steps were told: what counts all steps of a route is not true of it, and the digit that was finished first is
     // what was seen to be.

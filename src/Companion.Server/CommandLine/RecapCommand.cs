@@ -17,7 +17,7 @@ internal static class RecapCommand
         var show = ShowOptions.Show();
         var html = new Option<string?>("--html") { Description = "Write one page of HTML that needs nothing else.", HelpName = "file" };
         var pdf = new Option<string?>("--pdf") { Description = "Write a PDF file to print, on A4.", HelpName = "file" };
-        var md = new Option<string?>("--md") { Description = "Write Markdown; printed where no file is named at all.", HelpName = "file" };
+        var md = new Option<string?>("--md") { Description = "Write Markdown, with its pictures beside it as FILE-1.png and so on; printed without them where no file is named at all.", HelpName = "file" };
         var isPrivate = new Option<bool>("--private") { Description = "With the mistakes and how they were mended: for yourself." };
         var options = new LadderOptions();
         var command = new Command(
@@ -41,18 +41,21 @@ internal static class RecapCommand
             }
 
             var (withSlips, document) = (asked.GetValue(isPrivate), new PaperDocument(words.Title, PaperSize.A4, RecapPaper.Of(words, asked.GetValue(isPrivate))));
+            var (text, pictures) = RecapMarkdown.Of(words, withSlips, files[2]?.Stem);
             Func<byte[]>[] writers =
             [
                 () => Encoding.UTF8.GetBytes(PaperHtml.Write(document)),
                 () => PaperPdf.Write(document),
-                () => Encoding.UTF8.GetBytes(RecapMarkdown.Of(words, withSlips)),
+                () => Encoding.UTF8.GetBytes(text),
             ];
             var named = OutputFile.Named(files, writers);
-            OutputFile.WriteAll(named, null, cancel);
+
+            // The pictures first, so that no link leads nowhere.
+            OutputFile.WriteAll([.. pictures.Select(picture => (files[2]!.Beside(picture.Name), picture.Content)), .. named], null, cancel);
             foreach (var (file, _) in named)
                 file.Report(streams.Output);
             if (named.IsEmpty)
-                streams.Output.Write(RecapMarkdown.Of(words, withSlips));
+                streams.Output.Write(text);
             return Task.FromResult(ExitCode.Fine);
         });
         return command;

@@ -115,6 +115,14 @@ internal sealed class OutputFile
             output.WriteLine($"{done} to {this}.");
     }
 
+    /// <summary>The name, without its end, of files that are to stand beside it and belong to it; null where it is a device.</summary>
+    public string? Stem => IsDevice() ? null : Path.GetFileNameWithoutExtension(_asked);
+
+    /// <summary>A file of this name in its folder.</summary>
+    /// <param name="name">The name.</param>
+    /// <exception cref="PlainException">It cannot be written.</exception>
+    public OutputFile Beside(string name) => At(Path.Combine(Path.GetDirectoryName(_asked) ?? "", name), _option);
+
     /// <summary>Its name as it was given.</summary>
     public override string ToString() => _asked;
 

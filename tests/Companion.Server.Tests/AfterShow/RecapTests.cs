@@ -7,6 +7,7 @@ using Companion.Server.Tests.Running;
 using Companion.Session.AfterShow.Recaps;
 using Companion.Session.Events;
 using Companion.Session.Shows;
+using Companion.Session.State;
 
 namespace Companion.Server.Tests.AfterShow;
 
@@ -27,12 +28,13 @@ public sealed class RecapTests : IDisposable
         var html = PaperHtml.Write(document);
         File.WriteAllBytes(_folder.In("recap.pdf"), PaperPdf.Write(document));
         var (page, printed, markdown) = (
-            XDocument.Parse(html["<!DOCTYPE html>\n".Length..]), Poppler.Text(_folder.In("recap.pdf")), RecapMarkdown.Of(words, isPrivate: false));
+            XDocument.Parse(html["<!DOCTYPE html>\n".Length..]), Poppler.Text(_folder.In("recap.pdf")), RecapMarkdown.Of(words, isPrivate: false).Text);
 
         Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName is "script" or "link" or "iframe");
         Assert.All(page.Descendants("img"), image => Assert.StartsWith("data:image/", image.Attribute("src")!.Value, StringComparison.Ordinal));
         Assert.DoesNotContain("<script", markdown.Replace("\\<", "", StringComparison.Ordinal), StringComparison.Ordinal);
-        var facts = words.Times.Concat(words.RemarksOf(puzzle)).Concat(words.OverlookedOf(puzzle)).Append(words.Summary).Append(words.CourseOf(puzzle)).ToList();
+        Assert.NotEmpty(words.Said);
+        var facts = words.Times.Concat(words.Said).Concat(words.RemarksOf(puzzle)).Concat(words.OverlookedOf(puzzle)).Append(words.Summary).Append(words.CourseOf(puzzle)).ToList();
         Assert.True(facts.Count > 4);
         foreach (var fact in facts)
         {
@@ -41,8 +43,70 @@ public sealed class RecapTests : IDisposable
             Assert.Contains(Letters(fact), Letters(markdown.Replace("\\", "", StringComparison.Ordinal)), StringComparison.Ordinal);
         }
 
-        Assert.Equal(puzzle.Featured.Length + 1 + 1, page.Descendants("img").Count());
+        var steps = words.StepsOf(puzzle).SelectMany(list => list.Steps).ToList();
+        Assert.All(steps, step => Assert.Contains(Letters(step.Words), Letters(printed), StringComparison.Ordinal));
+        Assert.All(steps, step => Assert.Contains(Letters(step.At + step.Words), Letters(markdown), StringComparison.Ordinal));
+        Assert.Equal(steps.Count + 1 + 1, page.Descendants("img").Count());
         Assert.Contains(AiredShow.Hostile, page.Root!.Element("body")!.Element("h1")!.Value, StringComparison.Ordinal);
+    }
+
+    // The wing was on air twice, the second time with less left to remove, and two pairs that were featured never were.
+    [Fact]
+    public void What_was_on_air_comes_first_and_what_was_featured_besides_after_it_each_once()
+    {
+        var show = MadeShow.Whole();
+        var (wing, pairs) = (
+            MadeShow.Steps.First(step => step.Rule.Value == "xy-wing"),
+            MadeShow.Steps.Where(step => step.Rule.Value == "naked-pair").DistinctBy(step => step.PatternCells).Take(2).ToList());
+        var single = MadeShow.Steps[0];
+        var less = new Engine.Proofs.Deduction { Rule = wing.Rule, Cells = wing.Cells, Digits = wing.Digits, Removes = Engine.CandidateSet.Of(wing.Removes.First()) };
+        var at = show.Began;
+        Assert.NotEmpty(pairs);
+        var told = StoredShow.Replay(show.Events
+            .Append(new RulesFeatured(at.AddSeconds(1), new([new(new("naked-pair"))])))
+            .Concat(pairs.Select(pair => new DeductionUsed(at.AddSeconds(11), pair)))
+            .Concat([
+                new PutOnAir(at.AddSeconds(12), single, Engine.Proofs.Grade.Which),
+                new PutOnAir(at.AddSeconds(13), wing, Engine.Proofs.Grade.Which),
+                new PutOnAir(at.AddSeconds(14), wing, Engine.Proofs.Grade.Why),
+                new AirCleared(at.AddSeconds(15)),
+                new PutOnAir(at.AddSeconds(16), less, Engine.Proofs.Grade.Why),
+            ])
+            .OrderBy(happened => happened.At));
+        var words = Words(told);
+
+        var lists = words.StepsOf(Assert.Single(words.Recap.Puzzles));
+
+        Assert.Equal(["Put on air", "Featured, not on air"], lists.Select(list => list.Title));
+        Assert.Equal(["0:12", "0:13"], lists[0].Steps.Select(step => step.At));
+        Assert.Equal(
+            [single.Rule, wing.Rule],
+            words.Recap.Puzzles[0].OnAir.Select(place => words.Recap.Puzzles[0].Told.Steps[place].Deduction.Rule));
+        Assert.Equal(
+            pairs.Select(pair => $"Naked pair. {MadeShow.Wording.ToRead(pair)}"),
+            lists[1].Steps.Select(step => step.Words));
+    }
+
+    [Fact]
+    public void Talking_points_that_were_said_are_told_and_others_are_not()
+    {
+        var show = MadeShow.Whole();
+        var at = show.Began;
+        var words = Words(StoredShow.Replay(show.Events
+            .Concat(new Event[]
+            {
+                new TextCued(at.AddSeconds(1), 1, "Say who set it."),
+                new TextCued(at.AddSeconds(2), 2, "Never said."),
+                new TextCued(at.AddSeconds(3), 3, "Marked by mistake."),
+                new CueReworded(at.AddSeconds(4), 1, "A. Setter made it, in the lighthouse."),
+                new CueTurned(at.AddSeconds(5), 3, CueStage.Done),
+                new CueTurned(at.AddSeconds(6), 3, CueStage.Listed),
+                new CueTurned(at.AddSeconds(65), 1, CueStage.Done),
+                new CuesRemoved(at.AddSeconds(70), new([1])),
+            })
+            .OrderBy(happened => happened.At)));
+
+        Assert.Equal(["1:05 A. Setter made it, in the lighthouse."], words.Said);
     }
 
     [Fact]
@@ -52,8 +116,8 @@ public sealed class RecapTests : IDisposable
         var slip = Assert.Single(words.Recap.Puzzles[0].Slips);
 
         Assert.Equal((wrong, false, TimeSpan.FromSeconds(10), TimeSpan.FromSeconds(40)), (slip.Candidate, slip.IsStrike, slip.At, slip.MendedAt!.Value));
-        Assert.Contains($"0:10 {wrong.Digit} in {wrong.Cell}: mended after 0:30.", RecapMarkdown.Of(words, isPrivate: true), StringComparison.Ordinal);
-        Assert.DoesNotContain("mended", RecapMarkdown.Of(words, isPrivate: false), StringComparison.Ordinal);
+        Assert.Contains($"0:10 {wrong.Digit} in {wrong.Cell}: mended after 0:30.", RecapMarkdown.Of(words, isPrivate: true).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("mended", RecapMarkdown.Of(words, isPrivate: false).Text, StringComparison.Ordinal);
         Assert.DoesNotContain(
             "mended",
             PaperHtml.Write(new("Recap", PaperSize.A4, RecapPaper.Of(words, isPrivate: false))),

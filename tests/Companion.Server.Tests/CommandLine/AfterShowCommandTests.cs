@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using Companion.Server.Data;
 using Companion.Server.Log;
 using Companion.Server.Tests.AfterShow;
@@ -81,8 +83,23 @@ public sealed class AfterShowCommandTests : IDisposable
 
         Assert.Equal(0, code);
         Assert.Equal($"Written to {_folder.In("recap.html")}.\nWritten to {_folder.In("recap.pdf")}.\nWritten to {_folder.In("recap.md")}.\n", output);
+
+        // Without the links to its pictures, which are there, the file is what is printed.
+        var text = await File.ReadAllTextAsync(_folder.In("recap.md"), TestContext.Current.CancellationToken);
+        var links = Regex.Matches(text, @"\n *!\[.+\]\((.+)\)\n");
         Assert.Equal(
-            await File.ReadAllTextAsync(_folder.In("recap.md"), TestContext.Current.CancellationToken),
+            links.Select(link => _folder.In(link.Groups[1].Value)).Order(),
+            Directory.GetFiles(_folder.Path, "recap-*").Order());
+        Assert.True(links.Count > 1);
+        foreach (var link in links.SkipLast(1))
+        {
+            using var picture = SKBitmap.Decode(_folder.In(link.Groups[1].Value));
+            Assert.True(picture.Width > picture.Height);
+        }
+
+        Assert.Equal("svg", XDocument.Load(_folder.In(links[^1].Groups[1].Value)).Root!.Name.LocalName);
+        Assert.Equal(
+            Regex.Replace(text, @"\n *!\[.+\]\(.+\)\n", ""),
             (await Cli.Run("recap", "1", "--stop-at", "xy-wing", "--data", _folder.Path)).Output);
     }
 

@@ -19,7 +19,8 @@ public sealed class OpennessChart(ImmutableArray<Openness> points, TimeSpan end,
 
     private readonly BoardColours _colours = Palette.Standard.Board[Theme.Paper];
 
-    internal override string Description => points.IsEmpty
+    /// <inheritdoc/>
+    public override string Description => points.IsEmpty
         ? "Nothing was open."
         : string.Create(
             CultureInfo.InvariantCulture,

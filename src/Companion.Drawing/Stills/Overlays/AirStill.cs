@@ -16,7 +16,8 @@ public sealed class AirStill(Picture? picture, Frame frame, int width, int heigh
     // A size at which no edge is widened to a pixel; the board is then stretched into its frame, as the page does it.
     private const float Cell = 100;
 
-    internal override string Description => picture?.Caption ?? "";
+    /// <inheritdoc/>
+    public override string Description => picture?.Caption ?? "";
 
     internal override bool IsTransparent => true;
 

@@ -26,7 +26,8 @@ public sealed class ContactSheet(string title, ImmutableArray<SheetMoment> momen
     private const int MostLines = 4;
     private const float Leading = 1.4f;
 
-    internal override string Description => title;
+    /// <inheritdoc/>
+    public override string Description => title;
 
     internal override void Paint(SKCanvas canvas, Lettering letters)
     {

@@ -19,7 +19,8 @@ public sealed class Thumbnail(
     string title, string credit, IReadOnlyList<StageCell> cells, Picture? picture, StillOptions options)
     : Artwork(options.Width, options.Height)
 {
-    internal override string Description => string.Join(". ", new[] { title, credit }.Where(words => words.Length > 0));
+    /// <inheritdoc/>
+    public override string Description => string.Join(". ", new[] { title, credit }.Where(words => words.Length > 0));
 
     internal override void Paint(SKCanvas canvas, Lettering letters)
     {

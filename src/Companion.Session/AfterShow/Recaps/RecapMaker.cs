@@ -14,7 +14,7 @@ namespace Companion.Session.AfterShow.Recaps;
 /// <summary>Makes a recap of a show. Pure; each moment of it is scanned anew, on all cores.</summary>
 public static class RecapMaker
 {
-    // Without featured rules, so many of the hardest steps told stand for the show.
+    // Where nothing was on air or featured, so many of the hardest steps told stand for the show.
     private const int Hardest = 3;
 
     /// <summary>Makes it.</summary>
@@ -34,6 +34,7 @@ public static class RecapMaker
             show.VideoLength,
             chapters,
             Times(show, ladder),
+            Said(show),
             [.. ShowPuzzles.Of(show).Select(moments => Puzzle(show, moments, ladder, Scanned, cancel))]);
 
         void Scanned() => progress?.Report(Interlocked.Increment(ref scanned));
@@ -63,6 +64,7 @@ public static class RecapMaker
         var scans = ScannedShow.Of(moments, ladder, scanned, cancel);
         var told = ToldSteps.Of(show, moments, ladder);
         var plan = new RunPlan(ladder, puzzle.Board, [.. told.Select(step => step.Step)], puzzle.Board, []);
+        var onAir = OnceEach(plan, Enumerable.Range(0, told.Length).Where(place => told[place].WasOnAir));
         var solved = moments.FirstOrDefault(moment => moment.State.Grid is { Puzzle: { Solution: var solution } } full
             && full.Filled.Count == 81 && full.Placed.All(solution.Holds));
         return new(
@@ -75,7 +77,8 @@ public static class RecapMaker
         {
             Told = plan,
             ToldAt = [.. told.Select(step => step.At)],
-            Featured = FeaturedOf(plan),
+            OnAir = onAir,
+            Featured = FeaturedOf(plan, onAir),
             TrueRemarks = [.. TalkingPoints.Of(plan).Where(point => point is not TalkingPoint.Needs needs || IsNeeded(needs.Rule))],
             Overlooked = OverlookedFinder.Of(show, moments, scans, ladder),
             Slips = Slips.Of(show, moments),
@@ -89,12 +92,31 @@ public static class RecapMaker
         bool IsNeeded(RuleId rule) => route.Rungs.Any(rung => rung.Rule.Id == rule);
     }
 
-    private static ImmutableArray<int> FeaturedOf(RunPlan plan)
+    private static ImmutableArray<int> FeaturedOf(RunPlan plan, ImmutableArray<int> onAir)
     {
-        var places = Enumerable.Range(0, plan.Steps.Length).Where(place => plan.Steps[place].IsFeatured).ToList();
-        return places.Count > 0
-            ? [.. places]
+        var places = OnceEach(plan, onAir.Concat(Enumerable.Range(0, plan.Steps.Length).Where(place => plan.Steps[place].IsFeatured)));
+        return places.Length > 0
+            ? [.. places.Except(onAir)]
             : [.. Enumerable.Range(0, plan.Steps.Length).OrderByDescending(place => plan.Steps[place].Rung.Place).Take(Hardest).Order()];
+    }
+
+    // The same pattern is another deduction once some of what it removes is gone.
+    private static ImmutableArray<int> OnceEach(RunPlan plan, IEnumerable<int> places) =>
+        [.. places.DistinctBy(place => (plan.Steps[place].Deduction.Rule, plan.Steps[place].Deduction.PatternCells, plan.Steps[place].Deduction.Digits))];
+
+    private static ImmutableArray<(TimeSpan, string)> Said(StoredShow show)
+    {
+        var said = new Dictionary<int, (TimeSpan At, string Text)>();
+        foreach (var moment in show.Moments)
+        {
+            if (moment.Happened is not CueTurned turned)
+                continue;
+            said.Remove(turned.Id);
+            if (turned.Stage == CueStage.Done && moment.State.Cues[turned.Id] is TextCallOut { Text: var text })
+                said[turned.Id] = (VideoTime.Near(show, moment), text);
+        }
+
+        return [.. said.Values.OrderBy(each => each.At)];
     }
 
     private static (TimeSpan, Digit)? FirstDigit(StoredShow show, ImmutableArray<Moment> moments)

@@ -21,7 +21,10 @@ public sealed record RecapPuzzle(Credit Credit, Board Start, TimeSpan From, Time
     /// <summary>When each of the steps told was.</summary>
     public required ImmutableArray<TimeSpan> ToldAt { get; init; }
 
-    /// <summary>The places, 0-based, of the steps told that were featured or, where none was, of the hardest ones.</summary>
+    /// <summary>The places, 0-based, of the steps told that were on air, each pattern once.</summary>
+    public required ImmutableArray<int> OnAir { get; init; }
+
+    /// <summary>The places of the steps told that were featured and not on air or, where nothing was either, of the hardest ones.</summary>
     public required ImmutableArray<int> Featured { get; init; }
 
     /// <summary>Remarks that were true of the steps told.</summary>
