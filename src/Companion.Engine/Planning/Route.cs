@@ -13,6 +13,9 @@ namespace Companion.Engine.Planning;
 /// <param name="End">The board after the last round: full, or one on which no rule finds anything.</param>
 public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board End)
 {
+    // How many cores it was found with.
+    private int Cores { get; init; } = 1;
+
     /// <summary>Whether the route leads to the full grid.</summary>
     public bool IsComplete => End.IsFull;
 
@@ -27,11 +30,19 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
     /// <param name="ladder">The rules.</param>
     /// <param name="cancel">Stops within a round.</param>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
-    public static Route From(Board start, Ladder ladder, CancellationToken cancel = default)
+    public static Route From(Board start, Ladder ladder, CancellationToken cancel = default) => From(start, ladder, cores: 1, cancel);
+
+    /// <summary>Finds the route.</summary>
+    /// <param name="start">Where to start; it has a solution.</param>
+    /// <param name="ladder">The rules.</param>
+    /// <param name="cores">How many cores the last resorts may take, one or two; the route is the same.</param>
+    /// <param name="cancel">Stops within a round.</param>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static Route From(Board start, Ladder ladder, int cores, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(start);
         ArgumentNullException.ThrowIfNull(ladder);
-        return From(start, ladder, _ => null, cancel);
+        return From(start, ladder, _ => null, cores, cancel);
     }
 
     /// <summary>
@@ -46,29 +57,31 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
         start,
         Ladder.Without(rule),
         board => Rounds.FirstOrDefault(round => round.Rung.Rule.Id != rule && round.Board.Filled == board.Filled && round.Board.Candidates == board.Candidates),
+        Cores,
         cancel);
 
     /// <summary>The rounds from a board on, each looked for when it is asked for.</summary>
     internal static IEnumerable<Round> RoundsFrom(Board start, Ladder ladder, CancellationToken cancel) =>
-        RoundsFrom(start, ladder, _ => null, cancel);
+        RoundsFrom(start, ladder, _ => null, cores: 1, cancel);
 
-    private static Route From(Board start, Ladder ladder, Func<Board, Round?> known, CancellationToken cancel)
+    private static Route From(Board start, Ladder ladder, Func<Board, Round?> known, int cores, CancellationToken cancel)
     {
-        ImmutableArray<Round> rounds = [.. RoundsFrom(start, ladder, known, cancel)];
-        return new(ladder, rounds, rounds is [.., var last] ? last.Board.Apply(last.Open) : start);
+        ImmutableArray<Round> rounds = [.. RoundsFrom(start, ladder, known, cores, cancel)];
+        return new(ladder, rounds, rounds is [.., var last] ? last.Board.Apply(last.Open) : start) { Cores = cores };
     }
 
-    private static IEnumerable<Round> RoundsFrom(Board start, Ladder ladder, Func<Board, Round?> known, CancellationToken cancel)
+    private static IEnumerable<Round> RoundsFrom(
+        Board start, Ladder ladder, Func<Board, Round?> known, int cores, CancellationToken cancel)
     {
-        for (var board = start; (known(board) ?? Next(board, ladder, cancel)) is { } round; board = board.Apply(round.Open))
+        for (var board = start; (known(board) ?? Next(board, ladder, cores, cancel)) is { } round; board = board.Apply(round.Open))
             yield return round;
     }
 
-    private static Round? Next(Board board, Ladder ladder, CancellationToken cancel)
+    private static Round? Next(Board board, Ladder ladder, int cores, CancellationToken cancel)
     {
         foreach (var rung in ladder.Rungs)
         {
-            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue, cancel);
+            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue, cancel) { Cores = cores };
             rung.Rule.Find(board, found);
             cancel.ThrowIfCancellationRequested();
             if (found.Count > 0)

@@ -40,13 +40,24 @@ public sealed record Vetting(
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="ArgumentException">A featured rule is not on the ladder.</exception>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
-    public static Vetting Of(GridDraft draft, Ladder ladder, IEnumerable<RuleId> featured, CancellationToken cancel = default)
+    public static Vetting Of(GridDraft draft, Ladder ladder, IEnumerable<RuleId> featured, CancellationToken cancel = default) =>
+        Of(draft, ladder, featured, cores: 1, cancel);
+
+    /// <summary>Vets a grid.</summary>
+    /// <param name="draft">The grid.</param>
+    /// <param name="ladder">The rules; those that assume one solution are only used where there is one.</param>
+    /// <param name="featured">The rules that the puzzle is to show; each is on the ladder.</param>
+    /// <param name="cores">How many cores the last resorts may take, one or two; what is found is the same.</param>
+    /// <param name="cancel">Stops it.</param>
+    /// <exception cref="ArgumentException">A featured rule is not on the ladder.</exception>
+    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> was signalled.</exception>
+    public static Vetting Of(GridDraft draft, Ladder ladder, IEnumerable<RuleId> featured, int cores, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(featured);
         var reading = Puzzle.Read(draft);
         if (reading.Value is not { } puzzle)
             return Faulty(draft, reading.Faults, cancel);
-        var route = Route.From(puzzle.Board, ladder, cancel);
+        var route = Route.From(puzzle.Board, ladder, cores, cancel);
         return new(
             draft,
             [],

@@ -15,6 +15,12 @@ public sealed class Findings(int limit = int.MaxValue, CancellationToken cancel 
     /// <summary>How many were found.</summary>
     public int Count => _found.Count;
 
+    /// <summary>How many cores a last resort may take, one or two; what it finds is the same. One by default.</summary>
+    public int Cores { get; init; } = 1;
+
+    /// <summary>How many more are wanted.</summary>
+    internal int Wanted => limit - Count;
+
     /// <summary>Whether no more are wanted: there are enough, or the caller has called it off.</summary>
     public bool IsFull => _found.Count >= limit || cancel.IsCancellationRequested;
 

@@ -49,5 +49,5 @@ public sealed class JointForcingChain : IRule
     public Effort Effort => Effort.LastResort;
 
     /// <inheritdoc/>
-    public void Find(Board board, Findings found) => JointForcing.For(board).Find(Id, board, found);
+    public void Find(Board board, Findings found) => JointForcing.For(board, found.Cores > 1).Find(Id, board, found);
 }

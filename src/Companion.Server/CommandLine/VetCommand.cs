@@ -38,7 +38,7 @@ internal static class VetCommand
             var rules = FeatureOption.Read(asked.GetValue(featured)!, ladder);
             return Task.FromResult(Run(
                 asked.GetRequiredValue(file),
-                draft => Vetting.Of(draft, ladder, rules, cancel),
+                (draft, cores) => Vetting.Of(draft, ladder, rules, cores, cancel),
                 ShippedFiles.Wording(whole),
                 asked.GetValue(json),
                 asked.InvocationConfiguration.Output));
@@ -46,14 +46,16 @@ internal static class VetCommand
         return command;
     }
 
-    private static int Run(string file, Func<GridDraft, Vetting> vet, Wording wording, bool json, TextWriter output)
+    private static int Run(string file, Func<GridDraft, int, Vetting> vet, Wording wording, bool json, TextWriter output)
     {
         using var reader = PuzzleFile.Open(file);
         var puzzles = PuzzleFile.Grids(reader);
         if (puzzles.Count == 0)
             throw PuzzleFile.Empty(file);
         var areAllGood = true;
-        foreach (var (line, vetting) in puzzles.AsParallel().AsOrdered().Select(puzzle => (puzzle.Line, vet(BoardText.Read(puzzle.Text)))))
+        var coresOfEach = puzzles.Count == 1 ? Environment.ProcessorCount : 1;
+        foreach (var (line, vetting) in puzzles.AsParallel().AsOrdered()
+            .Select(puzzle => (puzzle.Line, vet(BoardText.Read(puzzle.Text), coresOfEach))))
         {
             areAllGood &= vetting.Solutions == 1;
             var result = VetResult.Of(vetting, wording);

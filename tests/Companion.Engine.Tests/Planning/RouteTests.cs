@@ -39,6 +39,19 @@ public sealed class RouteTests
         }
     }
 
+    // A list of hard puzzles of the open data, some of which nothing but last resorts opens.
+    [Fact]
+    public void Two_cores_find_what_one_finds()
+    {
+        foreach (var board in OpenData.Puzzles("hard-1465-part.txt", oneOf: 61).Select(Board.Parse))
+        {
+            var (one, two) = (Route.From(board, ShippedLadder.Ladder, Stop), Route.From(board, ShippedLadder.Ladder, cores: 2, Stop));
+
+            Assert.Equal(one.Rounds.Select(round => round.Rung), two.Rounds.Select(round => round.Rung));
+            Assert.Equal(one.Rounds.SelectMany(round => round.Open), two.Rounds.SelectMany(round => round.Open));
+        }
+    }
+
     [Fact]
     public void The_steps_of_a_round_leave_out_only_what_was_said_before()
     {

@@ -26,7 +26,9 @@ internal sealed class Arms
     // How many candidates an arm of each choice shares at most.
     private readonly List<int> _most = [];
     private readonly CandidateRows _rows = new();
-    private ulong[] _fits = [];
+
+    /// <summary>How many there are.</summary>
+    internal int Count => _arms.Count;
 
     /// <summary>An arm.</summary>
     internal ref readonly Arm this[int arm] => ref CollectionsMarshal.AsSpan(_arms)[arm];
@@ -48,15 +50,11 @@ internal sealed class Arms
             foreach (var digit in board.MissingFrom(house))
                 Add(board[digit] & house.Cells, DigitSet.Of(digit));
         }
-
-        if (_fits.Length < NodeBits.WordsFor(_arms.Count))
-            _fits = new ulong[NodeBits.WordsFor(_arms.Count)];
     }
 
-    /// <summary>Adds the arms that fit where these nodes are false, in order.</summary>
-    internal void AddFitting(ReadOnlySpan<ulong> falses, List<int> fitting)
+    /// <summary>Adds the arms that fit where these nodes are false to a row that is empty.</summary>
+    internal void AddFitting(ReadOnlySpan<ulong> falses, Span<ulong> fitting)
     {
-        _fits.AsSpan().Clear();
         for (var choice = 0; choice < _choices.Count; choice++)
         {
             // What may still be true has to be what the arm shares, which is too much for most choices.
@@ -66,12 +64,9 @@ internal sealed class Arms
             foreach (var (arm, shared) in _ofChoice[choice])
             {
                 if ((standing & ~shared) == 0)
-                    _fits.AsSpan().Set(arm);
+                    fitting.Set(arm);
             }
         }
-
-        foreach (var arm in new SharedNodes(_fits, _fits))
-            fitting.Add(arm);
     }
 
     private int Standing(int choice, ReadOnlySpan<ulong> falses)

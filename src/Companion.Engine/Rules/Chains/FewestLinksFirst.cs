@@ -60,15 +60,6 @@ internal abstract class FewestLinksFirst(bool oneLink)
         ? Graph.SeenBy(conclusion.Single, conclusion.Single)
         : CandidateSet.Of(Graph.CandidateOf(conclusion.Single));
 
-    /// <summary>How many links lead to all of these from what is supposed, once they were counted.</summary>
-    protected int LinksTo(in CandidateSet candidates)
-    {
-        var links = 0;
-        foreach (var candidate in candidates)
-            links += Supposition.LinksTo(Graph.NodeOf(candidate));
-        return links;
-    }
-
     /// <summary>Adds to a pattern what some chains start with.</summary>
     /// <returns>The candidates, of which one must be true.</returns>
     protected abstract CandidateSet Begin(ChainPattern pattern, int start);

@@ -116,7 +116,7 @@ internal sealed class Forcing : FewestLinksFirst
                 continue;
             if (best.Start < 0)
                 Supposition.CountLinks();
-            if (LinksTo(_choices[choice].Candidates) is var links && links < best.Links)
+            if (Supposition.LinksTo(_choices[choice].Candidates) is var links && links < best.Links)
                 best = best with { Links = links, Start = choice };
         }
 

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Companion.Engine.Proofs;
 
 namespace Companion.Engine.Rules.Chains;
@@ -9,16 +8,12 @@ namespace Companion.Engine.Rules.Chains;
 /// </summary>
 internal sealed class JointForcing : FewestLinksFirst
 {
-    // More can hardly be followed, and are hardly ever needed.
-    private const int MostLinks = 40;
-
     [ThreadStatic]
     private static JointForcing? _ofThread;
 
     private readonly Arms _arms = new();
-
-    // The arms that fit what is supposed, in order.
-    private readonly List<int> _fitting = [];
+    private readonly JointSearch _search = new();
+    private readonly JointSearch _help = new();
     private readonly List<(Arm One, Arm Other)> _starts = [];
     private ChainFinder _chains = null!;
     private Board? _board;
@@ -32,12 +27,14 @@ internal sealed class JointForcing : FewestLinksFirst
     protected override ChainFinder Chains => _chains;
 
     /// <summary>The finder, with the board read.</summary>
-    internal static JointForcing For(Board board)
+    /// <param name="board">The board.</param>
+    /// <param name="mayTakeTwoCores">Whether two cores may read it.</param>
+    internal static JointForcing For(Board board, bool mayTakeTwoCores)
     {
         var joint = _ofThread ??= new();
         joint._chains = ChainFinder.For(board, ChainKind.Whole);
         if (!ReferenceEquals(joint._board, board))
-            joint.Read(board);
+            joint.Read(board, mayTakeTwoCores);
         return joint;
     }
 
@@ -52,66 +49,36 @@ internal sealed class JointForcing : FewestLinksFirst
         return one.Starts | other.Starts;
     }
 
-    private void Read(Board board)
+    private void Read(Board board, bool mayTakeTwoCores)
     {
         _board = board;
         _starts.Clear();
         Conclusions.Clear();
         _arms.Read(board, Graph);
-        for (var single = 0; single < Graph.Singles; single++)
-        {
-            Suppose(single, holds: true);
-            Suppose(single, holds: false);
-        }
-
+        _search.Begin(_chains, _arms);
+        _help.Begin(_chains, _arms);
+        var next = -1;
+        if (mayTakeTwoCores)
+            TwoCores.Run(() => SupposeWith(_search), () => SupposeWith(_help));
+        else
+            SupposeWith(_search);
+        Conclude(_search);
+        Conclude(_help);
         Conclusions.Sort();
-    }
 
-    private void Suppose(int single, bool holds)
-    {
-        Supposition.Follow(Chains, single, holds);
-        if (Supposition.RefutesItself)
-            return;
-        var (fewest, best) = (MostLinks + 1, default((Arm, Arm)));
-        var (next, isCounted) = (0, false);
-        _fitting.Clear();
-        _arms.AddFitting(Supposition.False, _fitting);
-        foreach (var end in _arms.Ends)
+        void SupposeWith(JointSearch search)
         {
-            var first = next;
-            while (next < _fitting.Count && _fitting[next] < end)
-                next++;
-            if (next - first < 2)
-                continue;
-            if (!isCounted)
-                Supposition.CountLinks();
-            isCounted = true;
-            Join(CollectionsMarshal.AsSpan(_fitting)[first..next], CandidateSet.Of(Graph.CandidateOf(single)), ref fewest, ref best);
+            while (Interlocked.Increment(ref next) is var single && single < Graph.Singles)
+                search.Suppose(single);
         }
-
-        if (fewest > MostLinks)
-            return;
-        Conclusions.Add(new(fewest, single, !holds, _starts.Count));
-        _starts.Add(best);
     }
 
-    // Takes the two of these arms with the fewest links, if they have fewer. What they share is not what is concluded: then one of
-    // the choices would do.
-    private void Join(ReadOnlySpan<int> arms, in CandidateSet concluded, ref int fewest, ref (Arm, Arm) best)
+    private void Conclude(JointSearch search)
     {
-        for (var one = 0; one < arms.Length; one++)
+        foreach (var (links, single, holds, one, other) in search.Found)
         {
-            for (var other = one + 1; other < arms.Length; other++)
-            {
-                ref readonly var first = ref _arms[arms[one]];
-                ref readonly var second = ref _arms[arms[other]];
-                if (!(first.Shared & second.Shared).IsEmpty || !((first.Shared | second.Shared) & concluded).IsEmpty)
-                    continue;
-                var starts = first.Starts | second.Starts;
-                // One link from each candidate: a pair of cells or of lines, as easier rules find it.
-                if (LinksTo(starts) is var links && links < fewest && links > starts.Count)
-                    (fewest, best) = (links, (first, second));
-            }
+            Conclusions.Add(new(links, single, !holds, _starts.Count));
+            _starts.Add((one, other));
         }
     }
 }

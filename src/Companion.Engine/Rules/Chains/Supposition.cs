@@ -24,8 +24,14 @@ internal sealed class Supposition(bool oneLink)
     /// <summary>Whether what was supposed turns out to be the other way by a chain of its own.</summary>
     internal bool RefutesItself => (_holds ? False : True).Has(_single);
 
-    /// <summary>How many links lead to a candidate that is false, once they were counted.</summary>
-    internal int LinksTo(int single) => _links[single];
+    /// <summary>How many links lead to all of these, which are false, once the links were counted.</summary>
+    internal int LinksTo(in CandidateSet candidates)
+    {
+        var links = 0;
+        foreach (var candidate in candidates)
+            links += _links[_graph.NodeOf(candidate)];
+        return links;
+    }
 
     /// <summary>Follows all chains from this candidate.</summary>
     /// <param name="chains">The nodes and what they reach.</param>

@@ -13,8 +13,11 @@ internal sealed class NetGraph
     /// <summary>How many choices a grid has: its cells, then its houses digit by digit.</summary>
     internal const int Choices = Cell.Count + House.Count * Digit.Count;
 
-    /// <summary>The size of a choice that has been made: the cell is filled, the house has the digit.</summary>
-    internal const int Made = int.MaxValue;
+    /// <summary>What a candidate counts for in <see cref="Content"/>, beside its number.</summary>
+    internal const int One = 1 << 16;
+
+    // The content of a choice that has been made: the cell is filled, the house has the digit.
+    private const int Made = int.MaxValue;
 
     /// <summary>The choices in which each candidate has a part: its cell and its digit in its row, column and block.</summary>
     internal const int ChoicesOfOne = 4;
@@ -27,7 +30,7 @@ internal sealed class NetGraph
 
     private readonly Candidate[] _candidates = new Candidate[Candidate.Count];
     private readonly int[] _choicesOf = new int[Candidate.Count * ChoicesOfOne];
-    private readonly int[] _sizes = new int[Choices];
+    private readonly int[] _content = new int[Choices];
     private ulong[] _members = [];
     private ulong[] _excluded = [];
 
@@ -41,8 +44,11 @@ internal sealed class NetGraph
     /// <summary>The length of a row of bits, one for each candidate.</summary>
     internal int Words { get; private set; }
 
-    /// <summary>For each choice how many candidates it has, or <see cref="Made"/>.</summary>
-    internal ReadOnlySpan<int> Sizes => _sizes;
+    /// <summary>
+    /// For each choice how many candidates it has, times <see cref="One"/>, and the sum of their numbers: so the last one left is told
+    /// at once. Where it has been made, more than can be left.
+    /// </summary>
+    internal ReadOnlySpan<int> Content => _content;
 
     internal Candidate this[int candidate] => _candidates[candidate];
 
@@ -76,7 +82,7 @@ internal sealed class NetGraph
         }
 
         Words = (Count + BitsOfRow - 1) / BitsOfRow * (BitsOfRow / 64);
-        ReadSizes(board);
+        ReadContent(board);
         Reserve(ref _members, Choices);
         Reserve(ref _excluded, Count);
         for (var candidate = 0; candidate < Count; candidate++)
@@ -106,15 +112,21 @@ internal sealed class NetGraph
         Count++;
     }
 
-    private void ReadSizes(Board board)
+    private void ReadContent(Board board)
     {
-        _sizes.AsSpan().Fill(Made);
+        _content.AsSpan().Fill(Made);
         foreach (var cell in board.Open)
-            _sizes[cell.Index] = board[cell].Count;
+            _content[cell.Index] = 0;
         foreach (var house in HouseSet.All)
         {
             foreach (var digit in board.MissingFrom(house))
-                _sizes[ChoiceOf(house, digit)] = (board[digit] & house.Cells).Count;
+                _content[ChoiceOf(house, digit)] = 0;
+        }
+
+        for (var candidate = 0; candidate < Count; candidate++)
+        {
+            foreach (var choice in ChoicesOf(candidate))
+                _content[choice] += One + candidate;
         }
     }
 

@@ -9,16 +9,14 @@ namespace Companion.Engine.Rules.Nets;
 /// </summary>
 internal sealed class NetWalk
 {
-    private const int Unknown = -1;
+    private const int One = NetGraph.One;
 
+    // The content of each choice that is left.
     private readonly int[] _left = new int[NetGraph.Choices];
 
     // The candidates that are gone in the order in which they went, and the choices that had one left in the order in which they came up.
     private readonly int[] _trail = new int[Candidate.Count];
     private readonly int[] _ready = new int[NetGraph.Choices];
-
-    // What each choice that has one candidate left has left; looked for when it is first asked for.
-    private readonly int[] _single = new int[NetGraph.Choices];
 
     // At which place of the trail each candidate is that is gone.
     private readonly int[] _place = new int[Candidate.Count];
@@ -42,7 +40,7 @@ internal sealed class NetWalk
             _gone = new ulong[graph.Words];
         _gone.AsSpan().Clear();
         (_trailed, _readied, _deadEnds) = (0, 0, 0);
-        graph.Sizes.CopyTo(_left);
+        graph.Content.CopyTo(_left);
         for (var choice = 0; choice < NetGraph.Choices; choice++)
             Note(choice);
     }
@@ -74,7 +72,7 @@ internal sealed class NetWalk
     internal bool WentSince(int others, int candidate) => _place[candidate] >= others;
 
     /// <summary>Whether a choice has one candidate left.</summary>
-    internal bool HasOneLeft(int choice) => _left[choice] == 1;
+    internal bool HasOneLeft(int choice) => _left[choice] is >= One and < 2 * One;
 
     /// <summary>The candidates that are gone, in the order in which they went.</summary>
     internal ReadOnlySpan<int> Gone => _trail.AsSpan(0, _trailed);
@@ -98,8 +96,9 @@ internal sealed class NetWalk
             _gone[gone >> 6] &= ~(1ul << gone);
             foreach (var choice in _graph.ChoicesOf(gone))
             {
-                if (_left[choice]++ == 0)
+                if (_left[choice] == 0)
                     _deadEnds--;
+                _left[choice] += One + gone;
             }
         }
 
@@ -111,8 +110,8 @@ internal sealed class NetWalk
     {
         foreach (var choice in _ready.AsSpan(0, _readied))
         {
-            if (_left[choice] == 1)
-                row.Set(SingleOf(choice));
+            if (HasOneLeft(choice))
+                row.Set(LastOf(choice));
         }
     }
 
@@ -124,9 +123,9 @@ internal sealed class NetWalk
     {
         for (; since < _readied; since++)
         {
-            if (_left[_ready[since]] != 1)
+            if (!HasOneLeft(_ready[since]))
                 continue;
-            var single = SingleOf(_ready[since]);
+            var single = LastOf(_ready[since]);
             if (NodeBits.Has(known, single))
                 continue;
             known.Set(single);
@@ -144,7 +143,7 @@ internal sealed class NetWalk
             return true;
         foreach (var choice in _graph.Across(candidate))
         {
-            if (_left[choice] is > 1 and < Digit.Count && HasOnly(choice, excluded))
+            if (_left[choice] is >= 2 * One and < Digit.Count * One && HasOnly(choice, excluded))
                 return true;
         }
 
@@ -170,27 +169,21 @@ internal sealed class NetWalk
         _trail[_trailed++] = candidate;
         foreach (var choice in _graph.ChoicesOf(candidate))
         {
-            _left[choice]--;
+            _left[choice] -= One + candidate;
             Note(choice);
         }
     }
 
     private void Note(int choice)
     {
-        if (_left[choice] == 1)
-            (_ready[_readied++], _single[choice]) = (choice, Unknown);
-        else if (_left[choice] == 0)
+        if (_left[choice] >= 2 * One)
+            return;
+        if (_left[choice] == 0)
             _deadEnds++;
+        else
+            _ready[_readied++] = choice;
     }
 
-    private int SingleOf(int choice)
-    {
-        if (_single[choice] != Unknown)
-            return _single[choice];
-        var members = _graph.Members(choice);
-        var word = 0;
-        while ((members[word] & ~_gone[word]) == 0)
-            word++;
-        return _single[choice] = word << 6 | BitOperations.TrailingZeroCount(members[word] & ~_gone[word]);
-    }
+    // Of a choice that has one left.
+    private int LastOf(int choice) => _left[choice] - One;
 }

@@ -29,6 +29,7 @@ internal sealed class Vetter(LateAnswers answers, Ladder ladder, Voice voice)
             var cut = now.State.LadderCut.Of(ladder, hasOneSolution: true);
             if (featured.Where(rule => !cut.Has(rule)).Select(rule => voice.Wording.NameOf(rule)).FirstOrDefault() is { } missing)
                 throw new FormatException($"The ladder is cut so that no {missing} is looked for: look for it again, or feature another rule.");
-            return page => page.Vetted(new(grid, VetResult.Of(Vetting.Of(BoardText.Read(grid), cut, featured, gone), voice.Wording)));
+            var vetting = Vetting.Of(BoardText.Read(grid), cut, featured, Environment.ProcessorCount, gone);
+            return page => page.Vetted(new(grid, VetResult.Of(vetting, voice.Wording)));
         });
 }
