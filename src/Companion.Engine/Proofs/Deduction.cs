@@ -98,6 +98,22 @@ public sealed class Deduction : IEquatable<Deduction>
     /// </summary>
     public override string ToString() => _text ??= Write();
 
+    /// <summary>The same pattern where other candidates are absent.</summary>
+    internal Deduction RestingOn(in CandidateSet absent) => new()
+    {
+        Rule = Rule,
+        Cells = Cells,
+        Houses = Houses,
+        Digits = Digits,
+        Links = Links,
+        Sets = Sets,
+        Branches = Branches,
+        RestsOn = absent,
+        Places = Places,
+        Removes = Removes,
+        AssumesOneSolution = AssumesOneSolution,
+    };
+
     private string Write()
     {
         var text = new StringBuilder().Append(Rule).Append(' ').Append(Digits);

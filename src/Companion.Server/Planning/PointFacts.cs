@@ -51,7 +51,7 @@ public sealed record PointFacts(
                 Count = its.At - its.Earlier,
             },
             TalkingPoint.Needs its => none with { Rule = its.Rule, Count = rarity.CountOf(its), OutOf = rarity.Puzzles },
-            TalkingPoint.BusiestBlock its => none with { Houses = Names(its.Block), Count = its.Steps, OutOf = its.All },
+            TalkingPoint.KeyBlock its => none with { Houses = Names(its.Block), Count = its.Steps, OutOf = its.All },
             TalkingPoint.FirstDigit its => none with { Digits = DigitSet.Of(its.Digit) },
             _ => throw new ArgumentOutOfRangeException(nameof(point)),
         };

@@ -27,7 +27,7 @@ internal static class PointText
         TalkingPoint.OneInTheWay its => $"For {its.At - its.Earlier} steps before it only {its.InTheWay} was in its way.",
         TalkingPoint.Needs its when !rarity.IsKnown(its) => $"None of the {rarity.Puzzles} puzzles counted comes to {wording.OneOf(its.Rule)} on its way; this one does.",
         TalkingPoint.Needs its => $"{Often(its, rarity)} {(rarity.OneIn(its) < 2 ? "come" : "comes")} to {wording.OneOf(its.Rule)} on the way.",
-        TalkingPoint.BusiestBlock its => $"Block {its.Block.Number} has a part in {its.Steps} of the {its.All} steps ahead.",
+        TalkingPoint.KeyBlock its => $"{its.Steps} of the {its.All} steps ahead rest on what is placed or goes in block {its.Block.Number}, more than on any other.",
         TalkingPoint.FirstDigit its => $"The {its.Digit}s are the first to be finished.",
         _ => throw new ArgumentOutOfRangeException(nameof(point)),
     };

@@ -122,6 +122,30 @@ public sealed class TalkingPointsTests
     }
 
     [Fact]
+    public void The_key_block_is_the_one_without_whose_digits_and_removals_most_steps_are_not_proved()
+    {
+        var ladder = Ladder.WithoutUniqueness(); // Those that assume one solution have a checker of their own.
+        foreach (var plan in OwnPuzzles.All.Select(puzzle => RunPlan.From(Board.Parse(puzzle), ladder, [], cancel: TestContext.Current.CancellationToken)))
+        {
+            var counts = Enumerable.Range(1, 9).Select(number => NotProvedWithout(House.Block(number), plan)).ToList();
+            var isAlone = counts.Max() > 1 && counts.Count(count => count == counts.Max()) == 1;
+
+            Assert.Equal(
+                isAlone ? [(counts.IndexOf(counts.Max()) + 1, counts.Max(), plan.Steps.Length)] : [],
+                TalkingPoints.Of(plan).OfType<TalkingPoint.KeyBlock>().Select(its => (its.Block.Number, its.Steps, its.All)));
+        }
+    }
+
+    [Fact]
+    public void Of_a_route_of_one_step_no_block_is_named()
+    {
+        var plan = RunPlan.From(Board.Parse(OwnPuzzles.All[0]), Ladder, [], cancel: TestContext.Current.CancellationToken);
+        var last = plan with { Start = plan.Steps[^1].Board, Steps = [plan.Steps[^1]] };
+
+        Assert.DoesNotContain(TalkingPoints.Of(last), point => point is TalkingPoint.KeyBlock);
+    }
+
+    [Fact]
     public void A_pair_in_two_houses_is_a_pair_of_each()
     {
         foreach (var (plan, its) in Said.Value.Where(said => said.Point is TalkingPoint.PairInTwoHouses)
@@ -180,7 +204,7 @@ public sealed class TalkingPointsTests
         var table = new Rarity(1_000, new Dictionary<string, int> { ["needs-xy-wing"] = 25, ["fills-3"] = 500 }.ToImmutableDictionary());
         TalkingPoint[] points =
         [
-            new TalkingPoint.BusiestBlock(House.Block(1), 3, 9), new TalkingPoint.Fills(1, 3), new TalkingPoint.Needs(1, new("xy-wing")), new TalkingPoint.Fills(2, 60),
+            new TalkingPoint.KeyBlock(House.Block(1), 3, 9), new TalkingPoint.Fills(1, 3), new TalkingPoint.Needs(1, new("xy-wing")), new TalkingPoint.Fills(2, 60),
         ];
 
         Assert.Equal([points[3], points[2], points[1], points[0]], table.Rank(points));
@@ -205,6 +229,34 @@ public sealed class TalkingPointsTests
     private static Role RoleOf(RunPlan plan, int at, Cell cell) => plan.Steps[at].Deduction.Cells.First(part => part.Cell == cell).Role;
 
     private static Board After(RunPlan plan, int at) => plan.Steps[at].Board.Apply(plan.Steps[at].Deduction);
+
+    // What was filled in its houses may be open, and is told then.
+    private static Deduction Told(Deduction step, Board board)
+    {
+        var absent = step.RestsOn;
+        foreach (var house in step.Houses)
+            absent |= CandidateSet.Of(board.Open & house.Cells, step.Digits) - board.Candidates;
+        return step.RestingOn(absent);
+    }
+
+    private static int NotProvedWithout(House block, RunPlan plan)
+    {
+        var (board, count) = (plan.Start, 0);
+        foreach (var step in plan.Steps.Select(step => step.Deduction))
+        {
+            if (!step.Places.All(board.Candidates.Contains) || !ProofChecker.Holds(board, Told(step, board)))
+            {
+                count++;
+                continue;
+            }
+
+            board = board.Remove(CandidateSet.Of([.. step.Removes.Where(gone => !block.Cells.Contains(gone.Cell))]));
+            foreach (var placed in step.Places.Where(placed => !block.Cells.Contains(placed.Cell)))
+                board = board.Place(placed);
+        }
+
+        return count;
+    }
 
     private static int CountOf(Board board, Digit digit) => CellSet.All.Count(cell => board.DigitAt(cell) == digit);
 

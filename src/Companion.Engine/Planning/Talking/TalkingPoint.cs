@@ -71,8 +71,11 @@ public abstract record TalkingPoint(int? Step)
         public override string Key => $"needs-{Rule}";
     }
 
-    /// <summary>The block that most steps happen in.</summary>
-    public sealed record BusiestBlock(House Block, int Steps, int All) : TalkingPoint((int?)null);
+    /// <summary>
+    /// The block that most steps rest on: without what is placed in it and removed from it they would not be there. Nothing is said
+    /// where two blocks have as many, or where it is less than two steps.
+    /// </summary>
+    public sealed record KeyBlock(House Block, int Steps, int All) : TalkingPoint((int?)null);
 
     /// <summary>The digit that is finished first; nothing is said where one was finished before the route.</summary>
     public sealed record FirstDigit(Digit Digit, int At) : TalkingPoint(At);

@@ -112,8 +112,10 @@ public static class TalkingPoints
     {
         if (plan.Steps.IsEmpty)
             yield break;
-        var busiest = Enumerable.Range(1, 9).Select(House.Block).MaxBy(block => StepsIn(plan, block));
-        yield return new TalkingPoint.BusiestBlock(busiest, StepsIn(plan, busiest), plan.Steps.Length);
+        var blocks = Enumerable.Range(1, 9).Select(House.Block)
+            .Select(block => (Block: block, Steps: RestingSteps.CountOf(plan, block))).OrderByDescending(its => its.Steps).ToList();
+        if (blocks[0].Steps > Math.Max(1, blocks[1].Steps))
+            yield return new TalkingPoint.KeyBlock(blocks[0].Block, blocks[0].Steps, plan.Steps.Length);
         if (Digit.All.Any(digit => IsFinished(plan.Start, digit)))
             yield break;
         for (var at = 0; at < plan.Steps.Length; at++)
@@ -128,6 +130,4 @@ public static class TalkingPoints
     }
 
     private static bool IsFinished(Board board, Digit digit) => board.Filled.Count(cell => board.DigitAt(cell) == digit) == 9;
-
-    private static int StepsIn(RunPlan plan, House block) => plan.Steps.Count(step => !(step.Deduction.PatternCells & block.Cells).IsEmpty);
 }
