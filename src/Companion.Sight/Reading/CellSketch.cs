@@ -20,6 +20,9 @@ internal sealed class CellSketch
     /// <summary>What reaches into the cell and is no glyph by its size and place.</summary>
     public List<Blob> Leftovers { get; } = [];
 
+    /// <summary>Whether a ring was taken out that something touched: strokes may be gone with it.</summary>
+    public bool HadRing { get; private set; }
+
     /// <summary>Looks at a cell.</summary>
     /// <param name="frame">The straight picture.</param>
     /// <param name="box">The cell.</param>
@@ -28,10 +31,23 @@ internal sealed class CellSketch
         var sketch = new CellSketch(CellInk.Of(frame, box));
         if (sketch.Ink.IsBlank)
             return sketch;
-        var blobs = Blobs.Of(sketch.Ink, Math.Max(sketch.Ink.Noise, Faint * sketch.Ink.Peak));
+        var blobs = sketch.Blobs();
+        if (blobs.Exists(sketch.TakeOutRing))
+            blobs = sketch.Blobs();
         foreach (var blob in blobs.Where(blob => !BlobSorting.IsDash(blob, blobs, sketch.Ink)))
             sketch.Take(blob, split: 0);
         return sketch;
+    }
+
+    private List<Blob> Blobs() => Reading.Blobs.Of(Ink, Math.Max(Ink.Noise, Faint * Ink.Peak));
+
+    // A ring that nothing touches is no digit as it is.
+    private bool TakeOutRing(Blob blob)
+    {
+        if (BlobSorting.Of(blob, Ink) == BlobKind.Ignorable || Ring.Of(blob, Ink) is not { } ring)
+            return false;
+        ring.TakeOut();
+        return HadRing = true;
     }
 
     private void Take(Blob blob, int split)
@@ -46,7 +62,7 @@ internal sealed class CellSketch
                 break;
             case not BlobKind.Ignorable when split < _splits.Length:
                 var found = Signs.Count;
-                foreach (var part in Blobs.Within(Ink, blob, _splits[split] * blob.Peak))
+                foreach (var part in Reading.Blobs.Within(Ink, blob, _splits[split] * blob.Peak))
                     Take(part, split + 1);
                 if (Signs.Count > found)
                     Leave(blob.Without(Signs.Skip(found).Select(sign => sign.Blob), Ink));
@@ -60,7 +76,7 @@ internal sealed class CellSketch
     private bool IsOneInk(Blob blob, int split)
     {
         const float Most = 0.8f;
-        var parts = Blobs.Within(Ink, blob, _splits[split] * blob.Peak);
+        var parts = Reading.Blobs.Within(Ink, blob, _splits[split] * blob.Peak);
         return parts.Exists(part => part.Height >= Most * blob.Height && part.Width >= Most * blob.Width);
     }
 
@@ -70,7 +86,7 @@ internal sealed class CellSketch
         const float Large = 0.42f, Least = 0.7f;
         if (Math.Max(blob.Height / Ink.Box.CellHeight, blob.Width / Ink.Box.CellWidth) < Large)
             return false;
-        var parts = Blobs.Within(Ink, blob, _splits[0] * blob.Peak);
+        var parts = Reading.Blobs.Within(Ink, blob, _splits[0] * blob.Peak);
         var whole = Blob.Union(parts);
         return whole.Height < Least * blob.Height || whole.Width < Least * blob.Width;
     }

@@ -74,7 +74,8 @@ internal sealed class CellVerdict
         var digits = sketch.Signs.FindAll(sign => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint);
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish) || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
+        if (sketch.HadRing || sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish)
+            || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
             certainty = Math.Min(certainty, Unexplained);

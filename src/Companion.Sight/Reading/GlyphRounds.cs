@@ -25,8 +25,11 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         var bigFrom = Heights.Threshold(board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure));
         FindStrikes(all.FindAll(sign => sign.Height < bigFrom));
-        foreach (var sign in all)
-            sign.Alone = (sign.Reading, sign.IsStruck);
+        foreach (var sketch in sketches)
+        {
+            foreach (var sign in sketch.Signs)
+                sign.Alone = (sketch.HadRing ? sign.Reading with { Certainty = sign.Reading.Certainty * Struck } : sign.Reading, sign.IsStruck);
+        }
     }
 
     private void Read(List<Sign> signs)
@@ -55,7 +58,7 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
             best.Sketch.Signs.RemoveAll(sign => sign == group.Key || best.Way.Exists(part => Covers(part, sign)));
             var faith = group.Key.Blob.LongestRun(group.Key.Ink.Cell.Width) >= group.Key.Blob.Height ? Struck : Indirect;
             foreach (var part in best.Way)
-                part.Reading = part.Reading with { Certainty = part.Reading.Certainty * faith };
+                (part.Reading, part.IsPart) = (part.Reading with { Certainty = part.Reading.Certainty * faith }, true);
             best.Sketch.Signs.AddRange(best.Way);
             if (Rest(group.Key, best.Way) is { } rest)
                 best.Sketch.Leftovers.Add(rest);

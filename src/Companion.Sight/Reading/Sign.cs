@@ -33,6 +33,9 @@ internal sealed class Sign
     /// <summary>What the network looks at.</summary>
     public GlyphImage Glyph { get; }
 
+    /// <summary>Whether it was cut out of something larger that could not be read.</summary>
+    public bool IsPart { get; set; }
+
     /// <summary>What it was read as by itself, and whether a line was seen to go through it.</summary>
     public (GlyphReading Reading, bool IsStruck) Alone { get; set; }
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Companion.Engine;
-using Companion.Sight.Tests.Digits;
 using SkiaSharp;
 
 namespace Companion.Sight.Tests.Reading;
@@ -8,8 +7,7 @@ namespace Companion.Sight.Tests.Reading;
 /// <summary>A board of 720 pixels with the marks 1 to 4 in the corners of 24 cells, each a little differently placed between pixels.</summary>
 public sealed class SiblingsTests
 {
-    private const int Side = 720, Margin = 40, Cell = 80, Marked = 24;
-    private static readonly GridPlace Place = new(new(Margin, Margin), new(Margin + Side, Margin), new(Margin + Side, Margin + Side), new(Margin, Margin + Side));
+    private const int Margin = SketchedBoard.Margin, Cell = SketchedBoard.Cell, Marked = 24;
 
     [Theory]
     [InlineData(5, 2, true)]
@@ -17,7 +15,7 @@ public sealed class SiblingsTests
     [InlineData(0, 1, false)]
     public void A_line_through_one_of_many_marks_is_found(int cell, int digit, bool isLevel)
     {
-        var reading = BoardReader.Read(Drawn(cell, digit, isLevel), Place, GlyphReader.Standard, Lessons.None);
+        var reading = BoardReader.Read(Drawn(cell, digit, isLevel), SketchedBoard.Place, GlyphReader.Standard, Lessons.None);
 
         for (var index = 0; index < Marked; index++)
         {
@@ -30,9 +28,9 @@ public sealed class SiblingsTests
     public void What_is_surely_read_as_something_else_than_its_like_is_held_back()
     {
         var frame = Drawn(struck: -1, 0, isLevel: false);
-        var four = BoardReader.Read(frame, Place, GlyphReader.Standard, Lessons.None).Cells[7].Marks[3].Glyph;
+        var four = BoardReader.Read(frame, SketchedBoard.Place, GlyphReader.Standard, Lessons.None).Cells[7].Marks[3].Glyph;
 
-        var reading = BoardReader.Read(frame, Place, glyphs => Misread(glyphs, four));
+        var reading = BoardReader.Read(frame, SketchedBoard.Place, glyphs => Misread(glyphs, four));
 
         Assert.True(reading.Cells[7].IsUnsure);
         Assert.InRange(reading.Cells.Count(cell => cell.IsUnsure), 1, 3);
@@ -44,7 +42,7 @@ public sealed class SiblingsTests
     [InlineData(25)]
     public void Marks_of_another_size_are_not_doubted(float size)
     {
-        var reading = BoardReader.Read(Drawn(struck: -1, 0, isLevel: false, size), Place, GlyphReader.Standard, Lessons.None);
+        var reading = BoardReader.Read(Drawn(struck: -1, 0, isLevel: false, size), SketchedBoard.Place, GlyphReader.Standard, Lessons.None);
 
         for (var index = 0; index < Marked; index++)
         {
@@ -60,21 +58,9 @@ public sealed class SiblingsTests
     }
 
     // The last cell may have its marks at another size.
-    private static Frame Drawn(int struck, int digit, bool isLevel, float last = 20)
+    private static Frame Drawn(int struck, int digit, bool isLevel, float last = 20) => SketchedBoard.Of(canvas =>
     {
-        var side = Side + 2 * Margin;
-        using var bitmap = new SKBitmap(new SKImageInfo(side, side, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        using var canvas = new SKCanvas(bitmap);
-        canvas.Clear(SKColors.White);
-        using var pen = new SKPaint { Color = SKColors.Gray, StrokeWidth = 2 };
-        for (var line = 0; line <= 9; line++)
-        {
-            canvas.DrawLine(Margin + line * Cell, Margin, Margin + line * Cell, Margin + Side, pen);
-            canvas.DrawLine(Margin, Margin + line * Cell, Margin + Side, Margin + line * Cell, pen);
-        }
-
-        var family = HeldOutFonts.Families.First(family => family.Name == "work-sans");
-        using var font = new SKFont(family.Faces.First(face => face.FontWeight == 400 && face.FontSlant == SKFontStyleSlant.Upright), 20) { Subpixel = true };
+        using var font = SketchedBoard.Font("work-sans", 20);
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true, StrokeWidth = 1.6f };
         for (var cell = 0; cell < Marked; cell++)
         {
@@ -88,8 +74,5 @@ public sealed class SiblingsTests
                     canvas.DrawLine(x - 9, y + (isLevel ? 0 : 8), x + 9, y - (isLevel ? 0 : 8), ink);
             }
         }
-
-        canvas.Flush();
-        return new(side, side, bitmap.GetPixelSpan().ToArray());
-    }
+    });
 }
