@@ -12,7 +12,9 @@ namespace Companion.Sight.Reading;
 /// <param name="Length">How long that line is, as a part of the other mark's height.</param>
 /// <param name="Density">How much ink it has to one pixel of its length, 1 for a full line of one pixel.</param>
 /// <param name="Angle">Its direction, in radians: 0 for a level line, negative for one that rises to the right.</param>
-internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length, float Density, float Angle)
+/// <param name="Right">How far its middle lies to the right of the other mark's, as a part of that one's height.</param>
+/// <param name="Down">How far below.</param>
+internal readonly record struct Overlay(float Missing, float Extra, float Line, float Length, float Density, float Angle, float Right, float Down)
 {
     // How faint or strong, beside the other, one mark of a board may be.
     private const float Weakest = 0.5f, Strongest = 1.6f;
@@ -71,17 +73,21 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         var all = strength * Math.Max(1e-3f, TensorPrimitives.Sum<float>(of));
         for (var pixel = 0; pixel < own.Length; pixel++)
             own[pixel] -= strength * of[pixel];
-        var beyond = Blurred(own, width, height);
+        var beyond = Blurred(own, width);
         var (missing, extra) = (0f, 0f);
         foreach (var value in beyond)
             (missing, extra) = value < 0 ? (missing - value, extra) : (missing, extra + value);
         var digit = (X: x - left + other.Width / 2f, Y: y - top + other.Height / 2f, Height: other.Height - 2f * InkPatch.Room);
-        var (line, length, angle) = LineIn(beyond, width, digit);
-        return new(missing / all, extra / all, line / all, length / digit.Height, line / strength / Math.Max(1, length), angle);
+        var (line, length, angle, middle) = LineIn(beyond, width, digit);
+        return new(
+            missing / all, extra / all, line / all, length / digit.Height, line / strength / Math.Max(1, length), angle,
+            (middle.X - digit.X) / digit.Height, (middle.Y - digit.Y) / digit.Height);
     }
 
-    // Where the products of both are greatest.
-    private static (int X, int Y) Shift(InkPlane patch, InkPlane other)
+    /// <summary>Where the products of two planes are greatest: how far the other lies to the right and below.</summary>
+    /// <param name="patch">The one.</param>
+    /// <param name="other">The other.</param>
+    internal static (int X, int Y) Shift(InkPlane patch, InkPlane other)
     {
         var (best, at) = (-1f, (0, 0));
         var (across, down) = (patch.Width - other.Width, patch.Height - other.Height);
@@ -101,7 +107,13 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         return at;
     }
 
-    private static float[] Placed(InkPlane plane, int x, int y, int width, int height)
+    /// <summary>A plane in a larger one, ground all around.</summary>
+    /// <param name="plane">The plane.</param>
+    /// <param name="x">Where its first column comes.</param>
+    /// <param name="y">Where its first row comes.</param>
+    /// <param name="width">Columns of the larger one.</param>
+    /// <param name="height">Its rows.</param>
+    internal static float[] Placed(InkPlane plane, int x, int y, int width, int height)
     {
         var placed = new float[width * height];
         for (var row = 0; row < plane.Height; row++)
@@ -109,19 +121,28 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         return placed;
     }
 
-    private static float[] Blurred(float[] plane, int width, int height)
+    /// <summary>A plane, each value mixed with those of its neighbours; its outermost rows are left out.</summary>
+    /// <param name="plane">The plane.</param>
+    /// <param name="width">Its columns.</param>
+    internal static float[] Blurred(float[] plane, int width)
     {
         var across = new float[plane.Length];
-        for (var pixel = 1; pixel < plane.Length - 1; pixel++)
-            across[pixel] = 0.25f * (plane[pixel - 1] + plane[pixel + 1]) + 0.5f * plane[pixel];
+        Mix(plane, across, 1);
         var blurred = new float[plane.Length];
-        for (var pixel = width; pixel < width * (height - 1); pixel++)
-            blurred[pixel] = 0.25f * (across[pixel - width] + across[pixel + width]) + 0.5f * across[pixel];
+        Mix(across, blurred, width);
         return blurred;
     }
 
+    private static void Mix(ReadOnlySpan<float> plane, Span<float> mixed, int step)
+    {
+        var inner = mixed[step..^step];
+        TensorPrimitives.Add(plane[..^(2 * step)], plane[(2 * step)..], inner);
+        TensorPrimitives.MultiplyAdd(plane[step..^step], 2, inner, inner);
+        TensorPrimitives.Multiply(inner, 0.25f, inner);
+    }
+
     // The axis along which what is beyond spreads the most.
-    private static (float Ink, float Length, float Angle) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
+    private static (float Ink, float Length, float Angle, PixelPoint Middle) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
     {
         const float Noise = 0.08f;
         var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
@@ -154,6 +175,6 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
             (from, to) = (Math.Min(from, u * dx + v * dy), Math.Max(to, u * dx + v * dy));
         }
 
-        return (on, to - from, angle);
+        return (on, to - from, angle, new(x + dx * (from + to) / 2, y + dy * (from + to) / 2));
     }
 }

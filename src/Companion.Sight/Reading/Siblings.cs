@@ -60,8 +60,12 @@ internal sealed class Siblings
         var marks = all.FindAll(sign => sign.Height < bigFrom);
         var siblings = new Siblings(marks);
         var judged = marks.ConvertAll(siblings.Judge);
+        var lines = Lines(judged);
+        var shape = StruckShape.Of(lines);
+        if (shape is { } drawn && siblings.Purify(drawn))
+            lines = Lines(judged = marks.ConvertAll(siblings.Judge));
         // On a board with lines through marks more is doubted: one may lie in the strokes of the digit itself.
-        var angles = judged.OfType<Judgement>().Where(judgement => judgement.Over.IsStruck).Select(judgement => judgement.Over.Angle).ToList();
+        var angles = lines.ConvertAll(line => line.Angle);
         float[] heights = [.. marks.Where(IsPlain).Select(mark => mark.Height).Order()];
         var usual = heights.Length > 0 ? heights[heights.Length / 2] : 0;
         for (var index = 0; index < marks.Count; index++)
@@ -70,10 +74,26 @@ internal sealed class Siblings
             if (judged[index] is { } judgement)
                 (mark.Reading, mark.IsStruck) = (judgement.Reading, judgement.IsStruck);
             var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
+            if (shape is { } line && (mayHide || mark.IsStruck || !mark.IsSure) && siblings.Settled(mark, line) is { } settled)
+                ((mark.Reading, mark.IsStruck), mayHide) = (settled, false);
             if ((mayHide || mark.Height < Lowest * usual) && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
         }
+
+        if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
+            marks.ForEach(mark => HoldTo(places, mark, usual));
     }
+
+    // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
+    private static void HoldTo(DigitPlaces places, Sign mark, float usual)
+    {
+        if (mark.Reading.Digit is not { } read || places.At(mark) is not { } digit || digit == read || mark.Height < Lowest * usual)
+            return;
+        (mark.Reading, mark.IsStruck) = (new(digit, Math.Min(mark.Reading.Certainty, Doubted)), mark.Alone.IsStruck);
+    }
+
+    private static List<Overlay> Lines(List<Judgement?> judged) =>
+        [.. judged.OfType<Judgement>().Select(judgement => judgement.Over).Where(over => over.IsStruck)];
 
     private static bool IsPlain(Sign mark) =>
         mark.Alone is { IsStruck: false, Reading: { Digit: not null, Certainty: >= CellReading.Sure } };
@@ -122,6 +142,71 @@ internal sealed class Siblings
 
         foreach (var looks in _looks)
             looks.RemoveAll(wrong.Contains);
+    }
+
+    // A look that is another one with a line through it.
+    private bool Purify(StruckShape shape)
+    {
+        var struck =
+            (from looks in _looks
+             from look in looks
+             where looks.Exists(other => other != look && shape.Compare(look.Patch, other.Patch) is { IsThrough: true, Least: <= Alike })
+             select look).ToHashSet();
+        return Array.ConvertAll(_looks, looks => looks.RemoveAll(struck.Contains)).Sum() > 0;
+    }
+
+    // What a mark is, with a line through it or without, where the board tells how its lines are drawn; null where it is like nothing.
+    private (GlyphReading Reading, bool IsStruck)? Settled(Sign mark, StruckShape shape)
+    {
+        var alone = mark.Alone.Reading;
+        var fits = new List<(Engine.Digit Digit, LineFinding Finding)>();
+        var near = float.MaxValue;
+        // What it was read as first: what is much less alike needs no closer look.
+        foreach (var digit in Enumerable.Range(0, _looks.Length).OrderBy(digit => digit == mark.Reading.Digit?.Index ? 0 : 1))
+        {
+            if (Compared(mark, digit, shape, Clearly * near) is not { } finding)
+                continue;
+            fits.Add((Engine.Digit.Of(digit + 1), finding));
+            near = Math.Min(near, finding.Least);
+            // The network reads well what has no line through it.
+            if (mark.IsSure && digit == mark.Reading.Digit!.Value.Index && finding.IsNone)
+                break;
+        }
+
+        if (fits.Count == 0)
+            return null;
+        fits.Sort((one, other) => one.Finding.Least.CompareTo(other.Finding.Least));
+        var best = fits[0].Finding;
+        // A part of something may have left its line behind.
+        if (best.Least > Alike || (mark.IsPart && !best.IsThrough))
+            return null;
+        var isClear = (fits.Count == 1 || fits[1].Finding.Least >= Somewhat * best.Least) && best.IsThrough != best.IsNone;
+        var certainty = !isClear ? Doubted
+            : fits[0].Digit != alone.Digit ? ByLikeness
+            : alone.Certainty >= Halfway ? Math.Max(alone.Certainty, Confirmed)
+            : alone.Certainty;
+        return (new(fits[0].Digit, certainty), best.Struck < best.Plain);
+    }
+
+    private LineFinding? Compared(Sign mark, int digit, StruckShape shape, float reach)
+    {
+        const int Nearest = 2;
+        var near =
+            (from look in _looks[digit]
+             where look != mark && IsComparable(mark, look)
+             let finding = shape.Compare(mark.Patch, look.Patch)
+             orderby finding.Least
+             select (Look: look, Finding: finding)).Take(Nearest).ToList();
+        if (near.Count == 0)
+            return null;
+        var findings = near.ConvertAll(one => one.Finding);
+        if (findings[0].Least > Same && findings[0].Least < reach)
+        {
+            foreach (var (look, _) in near)
+                findings.AddRange(Between.Select(at => shape.Compare(mark.Patch, InkPatch.Reset(look.Patch, look.Blob.Height, at.Item1, at.Item2))));
+        }
+
+        return new(findings.Min(finding => finding.Plain), findings.Min(finding => finding.Struck));
     }
 
     private static int Votes(List<Sign> marks, Sign look, int digit, Sign other) =>
@@ -175,7 +260,8 @@ internal sealed class Siblings
     private static Judgement Doubtful(Sign mark, Fit found, Fit? own, Fit? second)
     {
         var (alone, isStruck) = mark.Alone;
-        var reach = alone.Digit is null ? RemoteFromNothing : Remote;
+        // Where no look of what it was read as is known, it need not be like the next best.
+        var reach = alone.Digit is null || own is null ? RemoteFromNothing : Remote;
         var isBetter = found.Over.Astray <= reach && !found.Over.MayBeStruck
             && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
             && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
