@@ -169,14 +169,17 @@ internal sealed class CellInk
         const float Much = 0.2f;
         var edge = new bool[isInk.Length];
         var (count, length) = (0, 0);
-        for (var pixel = 0; pixel < edge.Length; pixel++)
+        for (var y = Inside; y < Cell.Height - Inside; y++)
         {
-            var (x, y) = (pixel % Cell.Width, pixel / Cell.Width);
-            if (Math.Min(Math.Min(x, Cell.Width - 1 - x), Math.Min(y, Cell.Height - 1 - y)) != Inside)
-                continue;
-            length++;
-            edge[pixel] = isInk[pixel];
-            count += isInk[pixel] ? 1 : 0;
+            // Between the first and the last row only both ends are on the edge.
+            var step = y == Inside || y == Cell.Height - 1 - Inside ? 1 : Math.Max(1, Cell.Width - 1 - 2 * Inside);
+            for (var x = Inside; x < Cell.Width - Inside; x += step)
+            {
+                var pixel = y * Cell.Width + x;
+                length++;
+                edge[pixel] = isInk[pixel];
+                count += isInk[pixel] ? 1 : 0;
+            }
         }
 
         if (count < Much * length)

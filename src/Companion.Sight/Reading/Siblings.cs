@@ -16,6 +16,9 @@ internal sealed class Siblings
     // Two digits of one face differ by more than this, in all but the least legible.
     private const float Apart = 0.14f;
 
+    // More than this is another digit for certain.
+    private const float Unlike = 0.7f;
+
     // How much less another digit must be like it.
     private const float Clearly = 1.7f, Somewhat = 1.35f;
 
@@ -62,8 +65,14 @@ internal sealed class Siblings
         var judged = marks.ConvertAll(siblings.Judge);
         var lines = Lines(judged);
         var shape = StruckShape.Of(lines);
-        if (shape is { } drawn && siblings.Purify(drawn))
-            lines = Lines(judged = marks.ConvertAll(siblings.Judge));
+        if (shape is { } drawn && siblings.Purify(drawn) is { Count: > 0 } purified)
+        {
+            bool IsTouched(Sign mark, Judgement? judgement) =>
+                (mark.Alone.Reading.Digit is { } alone && purified.Contains(alone.Index)) || (judgement?.Reading.Digit is { } digit && purified.Contains(digit.Index));
+            judged = [.. marks.Zip(judged, (mark, judgement) => IsTouched(mark, judgement) ? siblings.Judge(mark) : judgement)];
+            lines = Lines(judged);
+        }
+
         // On a board with lines through marks more is doubted: one may lie in the strokes of the digit itself.
         var angles = lines.ConvertAll(line => line.Angle);
         float[] heights = [.. marks.Where(IsPlain).Select(mark => mark.Height).Order()];
@@ -144,15 +153,19 @@ internal sealed class Siblings
             looks.RemoveAll(wrong.Contains);
     }
 
-    // A look that is another one with a line through it.
-    private bool Purify(StruckShape shape)
+    // A look that is another one with a line through it is none: the digits, by their indices, of which there was such a one.
+    private HashSet<int> Purify(StruckShape shape)
     {
-        var struck =
-            (from looks in _looks
-             from look in looks
-             where looks.Exists(other => other != look && shape.Compare(look.Patch, other.Patch) is { IsThrough: true, Least: <= Alike })
-             select look).ToHashSet();
-        return Array.ConvertAll(_looks, looks => looks.RemoveAll(struck.Contains)).Sum() > 0;
+        var purified = new HashSet<int>();
+        for (var digit = 0; digit < _looks.Length; digit++)
+        {
+            var looks = _looks[digit];
+            var struck = looks.FindAll(look => looks.Exists(other => other != look && shape.Compare(look.Patch, other.Patch) is { IsThrough: true, Least: <= Alike }));
+            if (looks.RemoveAll(struck.Contains) > 0)
+                purified.Add(digit);
+        }
+
+        return purified;
     }
 
     // What a mark is, with a line through it or without, where the board tells how its lines are drawn; null where it is like nothing.
@@ -194,7 +207,7 @@ internal sealed class Siblings
         var near =
             (from look in _looks[digit]
              where look != mark && IsComparable(mark, look)
-             let finding = shape.Compare(mark.Patch, look.Patch)
+             let finding = shape.Compare(mark.Patch, look.Patch, reach)
              orderby finding.Least
              select (Look: look, Finding: finding)).Take(Nearest).ToList();
         if (near.Count == 0)
@@ -305,7 +318,9 @@ internal sealed class Siblings
     private static (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
     {
         var over = Overlay.Of(mark.Patch, look.Patch);
-        if (over.Astray <= Alike && !over.IsSuspicious)
+        // Of the same height, no place between the pixels makes one digit another.
+        var isFar = over.Astray > Unlike && Math.Abs(mark.Blob.Height - look.Blob.Height) <= 1;
+        if (isFar || (over.Astray <= Alike && !over.IsSuspicious))
             return (over, false);
         var best = (Over: over, IsReset: false);
         foreach (var (right, down) in Between)

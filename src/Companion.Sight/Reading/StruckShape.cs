@@ -17,6 +17,9 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
     private static readonly float[] _asides = [-1, -0.5f, 0, 0.5f, 1];
     private static readonly float[] _halves = [0.5f, 0.9f];
 
+    // A better place makes less of a difference than this.
+    private const float MuchMore = 1.8f;
+
     // So many lines tell how they are drawn.
     private const int Fewest = 2;
 
@@ -35,7 +38,8 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
     /// <summary>Compares a mark with a look as it is, and with a line through it, each at its best place.</summary>
     /// <param name="patch">The mark, cut out with <see cref="InkPatch.Room"/>.</param>
     /// <param name="look">The look, cut out likewise.</param>
-    public LineFinding Compare(InkPlane patch, InkPlane look)
+    /// <param name="reach">What differs by much more than this is not looked at closely.</param>
+    public LineFinding Compare(InkPlane patch, InkPlane look, float reach = float.MaxValue)
     {
         var (x, y) = Overlay.Shift(patch, look);
         const int Free = 2;
@@ -54,6 +58,8 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
             var difference = Difference(own, of, width, Line(at, size, 0, _halves[0], width, height));
             if (difference < struck)
                 (struck, best, middle) = (difference, of, at);
+            if (Math.Min(plain, struck) > MuchMore * reach)
+                return new(plain, struck);
         }
 
         foreach (var half in _halves)
