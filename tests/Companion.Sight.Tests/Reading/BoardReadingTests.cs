@@ -42,6 +42,17 @@ public sealed class BoardReadingTests(Chromium chromium)
         Assert.True(tally.Silent <= 3, failures);
     }
 
+    // It has no border, and lines between its blocks that are hardly bolder than the others.
+    [Fact]
+    public async Task A_photograph_is_not_read_a_column_off()
+    {
+        const int Seed = 40_002;
+        var board = await DrawnBoard.PaintAsync(chromium.Browser, Seed);
+        var reading = Read(Photograph.Of(board, Seed))!;
+
+        Assert.Equal(board.Cells.Select(cell => cell.Digit), reading.Cells.Select(cell => cell.Digit?.Value ?? 0));
+    }
+
     private static BoardReading? Read(Frame frame) =>
         GridFinder.Find(frame) is { } place ? BoardReader.Read(frame, place, GlyphReader.Standard, Lessons.None) : null;
 }
