@@ -5,7 +5,8 @@ namespace Companion.Server.AfterShow;
 
 /// <summary>
 /// Markers for a cutting program as an edit decision list in the manner of CMX 3600: an event of one frame for each chapter, with a marker
-/// (<c>* LOC:</c>) at its beginning. Such a list does not say its frame rate; who reads it must choose the same. Common practice.
+/// (<c>* LOC:</c>) at its beginning. Such a list does not say its frame rate; who reads it must choose the same. The form is from memory
+/// of common practice, and no reader of it but our own was ever tried.
 /// </summary>
 internal static class EditList
 {
