@@ -39,23 +39,24 @@ internal static class FigurePainter
     internal static float WidthWithLegend(float side) => side + Measures.FigureGap + LegendWidth;
 
     /// <summary>Paints a board with the numbers of its rows and columns into a square.</summary>
-    internal static void PaintBoard(Sheet sheet, Figure figure, SKPoint corner, float side) => Finely(sheet.Canvas, () =>
+    internal static void PaintBoard(Sheet sheet, Figure figure, SKPoint corner, float side) =>
+        PaintBoard(sheet, figure, corner, side, side < LeastSideOf(SmallestUnderPicture) ? UnderSmallPicture : UnderPicture);
+
+    private static void PaintBoard(Sheet sheet, Figure figure, SKPoint corner, float side, BoardLetters underPicture) => Finely(sheet.Canvas, () =>
     {
         var cell = side / Cells / Fine;
         var frame = new BoardFrame(corner.X / Fine + Numbers * cell, corner.Y / Fine + Numbers * cell, cell);
         new ScenePainter(sheet.Canvas, sheet.Letters, sheet.Palette, sheet.Colours)
-            .Paint(figure.Cells, figure.Picture, frame, LettersOf(figure, side));
+            .Paint(figure.Cells, figure.Picture, frame, figure.Picture is null ? Bare : underPicture);
     });
-
-    private static BoardLetters LettersOf(Figure figure, float side) =>
-        figure.Picture is null ? Bare : side < LeastSideOf(SmallestUnderPicture) ? UnderSmallPicture : UnderPicture;
 
     private static float LeastSideOf(double smallest) => (float)(Measures.Smallest / smallest) * Cells;
 
     /// <summary>Paints a board as high as a place, and what its shapes mean to the right of it.</summary>
     internal static void PaintWithLegend(Sheet sheet, Figure figure, SKRect place)
     {
-        PaintBoard(sheet, figure, place.Location, place.Height);
+        // The legend names the letters of the tabs.
+        PaintBoard(sheet, figure, place.Location, place.Height, UnderPicture);
         if (figure.Picture is not { } picture)
             return;
         Finely(sheet.Canvas, () =>

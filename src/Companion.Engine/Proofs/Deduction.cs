@@ -83,6 +83,9 @@ public sealed class Deduction : IEquatable<Deduction>
         }
     }
 
+    /// <summary>What tells its pattern from others, whatever follows from it: once some of that is done, less does.</summary>
+    public (RuleId Rule, CellSet Cells, DigitSet Digits) PatternKey => (Rule, PatternCells, Digits);
+
     /// <summary>Whether both are the same instance with the same conclusion.</summary>
     public bool Equals(Deduction? other) => other is not null && ToString() == other.ToString();
 

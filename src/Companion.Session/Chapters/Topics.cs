@@ -24,7 +24,8 @@ public static class Topics
         var topics = ImmutableArray.CreateBuilder<Topic>();
         topics.Add(new Topic.Beginning(TimeSpan.Zero));
         var told = new List<(TimeSpan At, ToldStep Step)>();
-        var (proofs, seen, aired) = (ProofsOf(show), new HashSet<Deduction>(), new HashSet<Deduction>());
+        // What a pattern removes may be entered bit by bit, each with a proof of its own by what is left of it.
+        var (proofs, seen, aired) = (ProofsOf(show), new HashSet<(RuleId, CellSet, DigitSet)>(), new HashSet<(RuleId, CellSet, DigitSet)>());
         foreach (var moment in show.Moments)
         {
             var at = show.KeyedTimeOf(moment);
@@ -38,9 +39,9 @@ public static class Topics
             }
 
             if (moment.Happened is PutOnAir put)
-                aired.Add(put.Deduction);
+                aired.Add(put.Deduction.PatternKey);
 
-            if (DeductionOf(moment, proofs) is { } deduction && seen.Add(deduction))
+            if (DeductionOf(moment, proofs) is { } deduction && seen.Add(deduction.PatternKey))
                 told.Add((at, new(deduction, moment.State.Plan.Featured.Any(feature => feature.Rule == deduction.Rule))));
             if (moment.Happened is DigitPlaced && IsSolved(moment))
             {
@@ -58,7 +59,7 @@ public static class Topics
             foreach (var passage in Passage.Of(steps))
             {
                 ImmutableArray<Deduction> its = [.. steps.Skip(passage.First).Take(passage.Count).Select(step => step.Deduction)];
-                topics.Add(new Topic.Told(told[passage.First].At, passage, its, its.Max(step => CostOf(step.Rule))) { WasOnAir = its.Any(aired.Contains) });
+                topics.Add(new Topic.Told(told[passage.First].At, passage, its, its.Max(step => CostOf(step.Rule))) { WasOnAir = its.Any(step => aired.Contains(step.PatternKey)) });
             }
 
             told.Clear();

@@ -27,6 +27,7 @@ public class TemplateTests
     [InlineData("one. two", "One. Two")]
     [InlineData("in row two, five goes. so is it? yes", "In row two, five goes. So is it? Yes")]
     [InlineData("X-wing", "X-wing")]
+    [InlineData("r1c2 and r1c3 hold five. so r4c2 goes. row two", "r1c2 and r1c3 hold five. So r4c2 goes. Row two")]
     [InlineData("", "")]
     public void Each_sentence_starts_with_a_capital(string text, string capitalized) =>
         Assert.Equal(capitalized, Sentence.Capitalize(text));

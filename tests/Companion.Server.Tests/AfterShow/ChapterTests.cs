@@ -40,6 +40,29 @@ public sealed class ChapterTests
         Assert.InRange((double)enough / lengthy, 0.9, 1);
     }
 
+    // Each strike is proved by what is left of the pair: to viewers it is one pair all the time.
+    [Fact]
+    public void A_pattern_whose_removals_are_entered_one_by_one_is_told_once()
+    {
+        var pair = MadeShow.Steps.First(step => step.Rule.Value == "naked-pair" && step.Removes.Count > 1);
+        var loaded = MadeShow.Whole().Events[0];
+        var events = new List<Event> { loaded, new PutOnAir(loaded.At.AddSeconds(60), pair, Grade.Why) };
+        foreach (var (gone, index) in pair.Removes.Select((gone, index) => (gone, index)))
+        {
+            var at = loaded.At.AddSeconds(70 + 5 * index);
+            var left = new Deduction { Rule = pair.Rule, Cells = pair.Cells, Digits = pair.Digits, Removes = CandidateSet.Of([.. pair.Removes.Skip(index)]) };
+            events.Add(new StrikeChanged(at, CellSet.Of(gone.Cell), gone.Digit, IsStruck: true));
+            events.Add(new EntryAttributed(at.AddSeconds(1), index + 1, new Attribution.Proved([left], pair.Rule, 1, null)));
+        }
+
+        events.Add(new MarksSettled(loaded.At.AddSeconds(180)));
+
+        var told = Assert.Single(Topics.Of(StoredShow.Replay(events), MadeShow.Ladder).OfType<Topic.Told>());
+
+        Assert.Equal([pair], told.Steps);
+        Assert.DoesNotContain("times", ChapterTitle.Of(told, MadeShow.Wording), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Edited_chapters_come_back_where_they_were_put_and_move_with_the_offset() => Gen.Int[0, 100_000].Sample(
         seed =>
@@ -108,8 +131,14 @@ public sealed class ChapterTests
     public void A_chapter_begins_with_what_it_names()
     {
         var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.Zero);
-        static Deduction Single(string cell) => new() { Rule = new("naked-single"), Cells = [], Digits = DigitSet.Parse("1"), Places = CandidateSet.Parse($"{cell}=1") };
-        static Deduction Pair(int row) => new() { Rule = new("naked-pair"), Cells = [], Digits = DigitSet.Parse("37"), Houses = HouseSet.Of(House.Row(row)) };
+        static Deduction Single(string cell) => new() { Rule = new("naked-single"), Cells = [new(Cell.Parse(cell), Role.Single)], Digits = DigitSet.Parse("1"), Places = CandidateSet.Parse($"{cell}=1") };
+        static Deduction Pair(int row) => new()
+        {
+            Rule = new("naked-pair"),
+            Cells = [new(Cell.Of(row, 1), Role.Subset), new(Cell.Of(row, 2), Role.Subset)],
+            Digits = DigitSet.Parse("37"),
+            Houses = HouseSet.Of(House.Row(row)),
+        };
         ImmutableArray<Event> events =
         [
             new PuzzleLoaded(at, MadeShow.Lanterns, "Lanterns", "", ""),

@@ -131,7 +131,7 @@ public sealed partial class FormatTests
         }
     }
 
-    // From memory of how cutting programs write and read them: no package of the registries reads lists of the manner of CMX 3600.
+    // From memory of how cutting programs write and read them: no package that the tests could bring was found to read such lists.
     [Fact]
     public void An_edit_list_has_a_marker_at_the_frame_of_each_chapter()
     {

@@ -188,7 +188,7 @@ public sealed class RecapTests : IDisposable
         DeductionUsed Used(DateTimeOffset at, string rule, int open) => new(at, new()
         {
             Rule = new(rule),
-            Cells = [],
+            Cells = [new(puzzle.Board.Open.ElementAt(open), Engine.Proofs.Role.Single)],
             Digits = Engine.DigitSet.Parse("1"),
             Places = Engine.CandidateSet.Of(new Engine.Candidate(puzzle.Board.Open.ElementAt(open), puzzle.Solution[puzzle.Board.Open.ElementAt(open)])),
         });

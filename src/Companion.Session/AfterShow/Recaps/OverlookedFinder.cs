@@ -44,12 +44,13 @@ internal static class OverlookedFinder
                 Close(left, moments[^1]);
         }
 
-        // Several readings of one and the same step count once, by the easiest, and of equal ones by that which was open first.
+        // Several readings of one and the same step count once, by the easiest, and of equal ones by that which was open first; so does a pattern of which less was left.
         return
         [
             .. closed.GroupBy(each => (each.Deduction.Places, each.Deduction.Removes))
                 .Select(same => same.OrderBy(each => ladder.RungOf(each.Deduction.Rule)).ThenBy(each => each.From).First())
-                .OrderByDescending(each => each.To - each.From).ThenBy(each => each.From).Take(Most),
+                .OrderByDescending(each => each.To - each.From).ThenBy(each => each.From)
+                .DistinctBy(each => each.Deduction.PatternKey).Take(Most),
         ];
 
         void Close(Deduction deduction, Moment end)

@@ -102,7 +102,7 @@ public static class RecapMaker
 
     // The same pattern is another deduction once some of what it removes is gone.
     private static ImmutableArray<int> OnceEach(RunPlan plan, IEnumerable<int> places) =>
-        [.. places.DistinctBy(place => (plan.Steps[place].Deduction.Rule, plan.Steps[place].Deduction.PatternCells, plan.Steps[place].Deduction.Digits))];
+        [.. places.DistinctBy(place => plan.Steps[place].Deduction.PatternKey)];
 
     private static ImmutableArray<(TimeSpan, string)> Said(StoredShow show)
     {
