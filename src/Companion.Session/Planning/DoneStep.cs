@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Companion.Engine.Proofs;
+using Companion.Engine.Rules;
 using Companion.Session.State;
 
 namespace Companion.Session.Planning;
@@ -11,10 +12,16 @@ namespace Companion.Session.Planning;
 /// <param name="Notes">What was noted at the steps that led to it.</param>
 public sealed record DoneStep(Step? Entry, Attribution? Proof, Deduction? Deduction, ValueArray<StepNote> Notes)
 {
-    /// <summary>What there was to say: the deduction itself, or the steps of the proof; none where it is not known.</summary>
+    private static readonly RuleId NakedSingle = new NakedSingle().Id;
+
+    /// <summary>
+    /// What there was to say: the deduction itself, or the steps of the proof; none where it is not known. A naked single is one step,
+    /// as it is on a run sheet, though easier singles may lead to it.
+    /// </summary>
     public ImmutableArray<Deduction> Deductions => (Deduction, Proof) switch
     {
         ({ } said, _) => [said],
+        (_, Attribution.Proved { AtOnce: { } alone }) when alone.Rule == NakedSingle => [alone],
         (_, Attribution.Proved { Steps: var steps }) => steps,
         _ => [],
     };

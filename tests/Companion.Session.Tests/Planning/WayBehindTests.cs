@@ -1,5 +1,6 @@
 using Companion.Engine;
 using Companion.Engine.Planning;
+using Companion.Engine.Proofs;
 using Companion.Session.Commands;
 using Companion.Session.Planning;
 
@@ -39,6 +40,17 @@ public sealed class WayBehindTests
 
         _session.Strike("r1c8", 8).Attribute();
         Assert.Equal(["strike 8 in r1c8"], Behind().Done.Select(each => each.Entry?.Label));
+    }
+
+    // As the run sheet has it, so that its numbers and its clock go on where they were.
+    [Fact]
+    public void A_naked_single_is_one_step_though_easier_ones_prove_it()
+    {
+        _session.Place("r5c6", 4).Attribute();
+
+        var done = Assert.Single(Behind().Done);
+        Assert.Equal(3, Assert.IsType<Attribution.Proved>(done.Proof).Steps.Length);
+        Assert.Equal("naked-single", Assert.Single(done.Deductions).Rule.Value);
     }
 
     [Fact]
