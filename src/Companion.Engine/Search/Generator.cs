@@ -59,9 +59,9 @@ public static class Generator
         {
             if (clues <= options.Clues)
                 break;
-            if (givens[cell.Index] == BoardText.Blank)
-                continue;
             var together = options.Symmetry?.Orbit(cell) ?? CellSet.Of(cell);
+            if (givens[cell.Index] == BoardText.Blank || clues - together.Count < options.Clues)
+                continue;
             foreach (var one in together)
                 givens[one.Index] = BoardText.Blank;
             if (SolutionCounter.Count(givens) == 1)

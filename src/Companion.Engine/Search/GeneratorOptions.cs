@@ -9,7 +9,8 @@ public sealed record GeneratorOptions
     public GridSymmetry? Symmetry { get; init; } = GridSymmetry.HalfTurn;
 
     /// <summary>
-    /// Givens are taken away until no more than this many are left. The puzzle has more where none can go. Default 0: until none
+    /// Givens are taken away until this many are left, and never fewer. The puzzle has more where none can go, or with symmetry no set
+    /// of cells that belong together and is not larger than what is still to go. Default 0: until none
     /// can go, or with symmetry no set of cells that belong together; without symmetry the puzzle is then minimal.
     /// </summary>
     public int Clues { get; init; }

@@ -25,7 +25,7 @@ internal static class MakeCommand
             $"How the givens lie: {string.Join(", ", Symmetries)}; half-turn by default. With none the puzzles are minimal.",
             name => Symmetries.FirstOrDefault(known => known == name),
             $"one of {string.Join(", ", Symmetries)}");
-        var clues = PlainOption.Number("--clues", "Leave this many givens, where no more have to stay; as few as can be by default.", 17, 80);
+        var clues = PlainOption.Number("--clues", "Leave this many givens, and more where none can go any more; as few as can be by default. It says where there are more.", 17, 80);
         var seed = SeedOption.Make(
             "The same makes the same puzzles again, the first of them from this number itself; each puzzle's own number makes it again alone. "
             + "One at random by default.");
@@ -56,6 +56,7 @@ internal static class MakeCommand
                 order,
                 asked.GetValue(seed) ?? BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))),
                 asked.GetValue(count) ?? 1,
+                asked.GetValue(clues),
                 made => asked.GetValue(json)
                     ? JsonSerializer.Serialize(MadeResult.Of(made), WireJson.Options)
                     : MadeResult.Of(made).Line(wording),
@@ -66,9 +67,9 @@ internal static class MakeCommand
     }
 
     private static int Run(
-        Order order, ulong seed, int count, Func<MadePuzzle, string> write, InvocationConfiguration streams, CancellationToken cancel)
+        Order order, ulong seed, int count, int? clues, Func<MadePuzzle, string> write, InvocationConfiguration streams, CancellationToken cancel)
     {
-        var (made, tried) = (0, new Tally());
+        var (made, over, tried) = (0, 0, new Tally());
         using var work = LongWork.Begin(
             streams, "Making puzzles", () => Progress(tried.Value, made));
         try
@@ -76,9 +77,12 @@ internal static class MakeCommand
             foreach (var puzzle in PuzzleMaker.Make(order, seed, Environment.ProcessorCount, tried, cancel: cancel).Take(count))
             {
                 made++;
+                over += puzzle.Puzzle.Board.Givens.Count > clues ? 1 : 0;
                 streams.Output.WriteLine(write(puzzle));
             }
 
+            if (over > 0)
+                streams.Error.WriteLine(More(over, made, clues!.Value, order.Shape.Symmetry));
             return ExitCode.Fine;
         }
         catch (OperationCanceledException)
@@ -87,6 +91,12 @@ internal static class MakeCommand
             return ExitCode.Usage;
         }
     }
+
+    private static string More(int over, int made, int clues, GridSymmetry? symmetry) =>
+        $"{(made == 1 ? "It has" : $"{over} of {made} have")} more than {clues} givens: "
+        + (symmetry is null
+            ? "with any of them gone there are several solutions."
+            : $"what lies together by the symmetry goes together, and with any more of it gone there are several solutions or fewer than {clues} givens.");
 
     // Before the first turn is over nothing is counted yet.
     private static string Progress(long tried, int made) => tried == 0

@@ -38,6 +38,18 @@ public sealed class MakeCommandTests : IDisposable
     }
 
     [Fact]
+    public async Task As_many_givens_are_left_as_asked_or_it_is_said_that_there_are_more()
+    {
+        var (_, asked, silent) = await Cli.Run("make", "--clues", "30", "--seed", "3");
+        var (_, more, said) = await Cli.Run("make", "--clues", "17", "--seed", "3", "--symmetry", "none");
+
+        Assert.Contains("\t30 givens\t", asked, StringComparison.Ordinal);
+        Assert.DoesNotContain("givens", silent, StringComparison.Ordinal);
+        Assert.DoesNotContain("\t17 givens\t", more, StringComparison.Ordinal);
+        Assert.Contains("It has more than 17 givens: with any of them gone there are several solutions.\n", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_seed_that_is_none_is_refused_in_plain_words()
     {
         var (code, _, error) = await Cli.Run("make", "--seed", "-1");
