@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Companion.Engine.Planning;
 using Companion.Engine.Proofs;
 using Companion.Engine.Rules;
 
@@ -27,4 +28,26 @@ internal static class FeatureOption
             ? rule
             : throw new PlainException($"This ladder has no rule called '{rule}': name one of ladder.json that is not cut off.")),
     ];
+
+    /// <summary>The rules that were named, early or late.</summary>
+    /// <param name="names">The names, each with its time after a colon or without.</param>
+    /// <param name="ladder">The ladder that they must be on.</param>
+    /// <param name="usual">The time of those that have none.</param>
+    /// <exception cref="PlainException">One is not on the ladder, or has another time.</exception>
+    public static ImmutableArray<Feature> ReadTimed(IEnumerable<string> names, Ladder ladder, Timing usual)
+    {
+        var parts = names.Select(name => name.Split(':', 2)).ToList();
+        return
+        [
+            .. Read(parts.Select(part => part[0]), ladder)
+                .Zip(parts, (rule, part) => new Feature(rule, part.Length == 1 ? usual : TimeOf(part[1]))),
+        ];
+    }
+
+    private static Timing TimeOf(string word) => word switch
+    {
+        "early" => Timing.Early,
+        "late" => Timing.Late,
+        _ => throw new PlainException($"A featured rule is shown early or late and not '{word}': write it as in xy-wing:early."),
+    };
 }

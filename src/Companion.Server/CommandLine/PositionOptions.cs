@@ -41,13 +41,29 @@ internal sealed class PositionOptions
     }
 
     /// <summary>Says why a position cannot be used.</summary>
+    /// <param name="draft">The position.</param>
     /// <param name="faults">Every reason.</param>
     /// <param name="error">Where to.</param>
     /// <returns>What the command leaves behind then.</returns>
-    public static int Refuse(IEnumerable<BoardFault> faults, TextWriter error)
+    public static int Refuse(GridDraft draft, IEnumerable<BoardFault> faults, TextWriter error)
     {
         foreach (var fault in faults)
-            error.WriteLine(fault.Sentence);
+            error.WriteLine(fault is BoardFault.NoSolution && WhatTookItOut(draft) is { } taken ? taken : fault.Sentence);
         return ExitCode.BadPuzzle;
+    }
+
+    // Null where the digits alone have no solution.
+    private static string? WhatTookItOut(GridDraft draft)
+    {
+        var whole = Puzzle.Read(draft with { Removed = CandidateSet.Empty });
+        if (whole.Value is { } puzzle)
+        {
+            var wrong = string.Join(", ", draft.Removed.Where(puzzle.Solution.Holds));
+            return $"--without takes out {wrong}, which is in the solution of this grid: no solution is left.";
+        }
+
+        return whole.Faults.Any(fault => fault is BoardFault.SeveralSolutions)
+            ? "Each solution of this grid has something that --without takes out: no solution is left."
+            : null;
     }
 }

@@ -19,8 +19,9 @@ internal static class RouteCommand
     public static Command Make()
     {
         var position = new PositionOptions();
-        var featured = FeatureOption.Make("A rule that the route is to show; may be given several times.");
-        var early = new Option<bool>("--early") { Description = "Show the featured rules as soon as they are open; as late as they can be by default." };
+        var featured = FeatureOption.Make(
+            "A rule that the route is to show, with :early or :late after its name for a time of its own, as in xy-wing:early; may be given several times.");
+        var early = new Option<bool>("--early") { Description = "Show the featured rules as soon as they are open where they say nothing else; as late as they can be by default." };
         var words = PlainOption.Number("--words-per-minute", "How fast you speak; 150 by default.", SpeakingRate.Slowest, SpeakingRate.Fastest);
         var json = new Option<bool>("--json")
         {
@@ -56,8 +57,7 @@ internal static class RouteCommand
             var whole = options.Whole(asked);
             var wording = ShippedFiles.Wording(whole);
             var ladder = options.Cut(asked, whole);
-            var features = FeatureOption.Read(asked.GetValue(featured)!, ladder)
-                .Select(rule => new Feature(rule, asked.GetValue(early) ? Timing.Early : Timing.Late));
+            var features = FeatureOption.ReadTimed(asked.GetValue(featured)!, ladder, asked.GetValue(early) ? Timing.Early : Timing.Late);
             var rate = SpeakingRate.Of(asked.GetValue(words) ?? SpeakingRate.Usual);
             var file = asked.GetValue(paper.Pdf) is { } path ? OutputFile.At(path, paper.Pdf.Name) : null;
             var folder = asked.GetValue(notes) ? DataFolder.Open(options.Data(asked)) : null;
@@ -67,7 +67,7 @@ internal static class RouteCommand
                 (plan, streams) =>
                 {
                     var sheet = RunSheet.Of(plan, wording, rate, ShippedFiles.Rarity());
-                    var noted = NotesOfRoute.For(plan, folder);
+                    var noted = NotesOfRoute.For(plan, folder, streams.Error);
                     file?.Write(PaperPdf.Write(OnPaper(sheet, plan, noted)), cancel);
                     if (asked.GetValue(json))
                         streams.Output.WriteLine(Json(sheet, folder is null ? null : noted));
@@ -99,7 +99,7 @@ internal static class RouteCommand
     {
         var reading = Puzzle.Read(draft);
         if (!reading.IsGood)
-            return PositionOptions.Refuse(reading.Faults, streams.Error);
+            return PositionOptions.Refuse(draft, reading.Faults, streams.Error);
         using var work = LongWork.Begin(streams, "Planning the route");
         var plan = makePlan(reading.Value.Board);
         write(plan, streams);

@@ -42,7 +42,7 @@ internal static class ScanCommand
     {
         var reading = Board.Read(draft);
         if (!reading.IsGood)
-            return PositionOptions.Refuse(reading.Faults, streams.Error);
+            return PositionOptions.Refuse(draft, reading.Faults, streams.Error);
 
         var found = LadderOptions.For(reading.Value, ladder).Scan(reading.Value);
         if (json)

@@ -53,7 +53,7 @@ internal static class WhyCommand
         // From a board that has no solution everything follows, and of one that has several nothing may be said to be right.
         var reading = Puzzle.Read(draft);
         if (!reading.IsGood)
-            return PositionOptions.Refuse(reading.Faults, streams.Error);
+            return PositionOptions.Refuse(draft, reading.Faults, streams.Error);
         var seen = reading.Value.Board;
         var bare = Board.Read(draft with { Removed = CandidateSet.Empty }).Value!;
         var rules = LadderOptions.For(seen, ladder);

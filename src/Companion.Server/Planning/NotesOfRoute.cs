@@ -12,17 +12,17 @@ internal static class NotesOfRoute
     /// <summary>A note for each step in order, empty where nothing is to be said.</summary>
     /// <param name="plan">The route from the givens of a puzzle.</param>
     /// <param name="folder">The data folder that keeps the notes; null for no notes.</param>
-    /// <exception cref="PlainException">It keeps none for this puzzle.</exception>
-    public static ImmutableArray<string> For(RunPlan plan, DataFolder? folder)
+    /// <param name="error">Told where it keeps none for this puzzle.</param>
+    /// <exception cref="PlainException">They cannot be read.</exception>
+    public static ImmutableArray<string> For(RunPlan plan, DataFolder? folder, TextWriter error)
     {
         if (folder is null)
             return [.. plan.Steps.Select(_ => "")];
         var givens = plan.Start.ToString();
         var notes = new PuzzleNotes(givens, Read(folder, givens));
-        return notes.Notes.Count > 0
-            ? [.. plan.Steps.Select(step => notes.At(step.Deduction.Places, step.Deduction.Removes))]
-            : throw new PlainException(
-                $"No notes are kept with this puzzle in {folder.Path}: load it there and note something, or leave out --notes.");
+        if (notes.Notes.Count == 0)
+            error.WriteLine($"No notes are kept with this puzzle in {folder.Path}: the sheet has none.");
+        return [.. plan.Steps.Select(step => notes.At(step.Deduction.Places, step.Deduction.Removes))];
     }
 
     private static Session.State.ValueArray<StepNote> Read(DataFolder folder, string givens)

@@ -73,6 +73,38 @@ public sealed class RouteCommandTests
     }
 
     [Fact]
+    public async Task Each_featured_rule_may_be_early_or_late()
+    {
+        string[] route = ["route", Demo, "--stop-at", "grouped-chain", "--feature"];
+
+        var (_, early, _) = await Cli.Run([.. route, "claiming:early"]);
+        var (_, late, _) = await Cli.Run([.. route, "claiming:late", "--early"]);
+
+        Assert.Equal((await Cli.Run([.. route, "claiming", "--early"])).Output, early);
+        Assert.Equal((await Cli.Run([.. route, "claiming"])).Output, late);
+        Assert.NotEqual(early, late);
+    }
+
+    [Fact]
+    public async Task A_time_that_is_neither_early_nor_late_is_refused()
+    {
+        var (code, _, error) = await Cli.Run("route", Demo, "--feature", "xy-wing:soon");
+
+        Assert.Equal(2, code);
+        Assert.Equal("A featured rule is shown early or late and not 'soon': write it as in xy-wing:early.", error.TrimEnd());
+    }
+
+    [Theory]
+    [InlineData(Demo, "r3c2=6,r3c2=9", "--without takes out r3c2=6, which is in the solution of this grid: no solution is left.")]
+    [InlineData("55" + ".......", "", "A grid has 81 cells and this has 9: give 81 characters or nine lines of nine.")]
+    public async Task What_is_taken_out_of_the_solution_is_not_called_mistyped(string grid, string without, string sentence)
+    {
+        var (code, _, error) = await Cli.Run("route", grid, "--without", without);
+
+        Assert.Equal((1, sentence), (code, error.TrimEnd()));
+    }
+
+    [Fact]
     public async Task Whoever_speaks_slower_takes_longer()
     {
         var slow = await Seconds("--words-per-minute", "110");
