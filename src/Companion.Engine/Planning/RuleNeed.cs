@@ -18,6 +18,12 @@ namespace Companion.Engine.Planning;
 /// </param>
 public sealed record RuleNeed(RuleId Rule, Need Need, Board? Board, ImmutableArray<Rung> Instead)
 {
+    /// <summary>
+    /// Where it is <see cref="Need.Never"/>: the first board of the route on which it is open beside something easier; null where there
+    /// is none, or where it is a last resort, which is not looked for there.
+    /// </summary>
+    public Board? Beside { get; init; }
+
     /// <summary>Finds out whether a rule is needed.</summary>
     /// <param name="start">The puzzle's start; it has a solution.</param>
     /// <param name="ladder">The rules, the one in question among them.</param>
@@ -49,8 +55,13 @@ public sealed record RuleNeed(RuleId Rule, Need Need, Board? Board, ImmutableArr
             return new(rule, Need.Needed, stop, RoundIt(route, stop, rule, cancel));
         return route.Rounds.FirstOrDefault(round => round.Rung.Rule.Id == rule) is { } late
             ? new(rule, Need.Late, late.Board, RoundIt(route, late.Board, rule, cancel))
-            : new(rule, Need.Never, null, route.IsComplete ? route.Rungs : []);
+            : new(rule, Need.Never, null, route.IsComplete ? route.Rungs : []) { Beside = FirstBeside(route, rule, cancel) };
     }
+
+    private static Board? FirstBeside(Route route, RuleId rule, CancellationToken cancel) =>
+        route.Ladder[rule].Rule.Effort == Effort.LastResort
+            ? null
+            : route.Rounds.Select(round => round.Board).FirstOrDefault(board => route.Ladder[rule].IsOpenOn(board, cancel));
 
     private static ImmutableArray<Rung> RoundIt(Route route, Board from, RuleId rule, CancellationToken cancel) =>
         route.Without(from, rule, cancel) is { IsComplete: true } others ? others.Rungs : [];

@@ -12,6 +12,9 @@ internal static class VetSentences
 {
     private const int MostCorrections = 12;
 
+    // More cells in a sentence are not read.
+    private const int MostRedundant = 20;
+
     // No puzzle with fewer givens has one solution: G. McGuire, B. Tugemann, G. Civario, "There Is No 16-Clue Sudoku" (2012).
     private const int FewestGivens = 17;
 
@@ -30,7 +33,7 @@ internal static class VetSentences
 
         if (vetting.Route is { } route)
         {
-            yield return $"One solution, {vetting.Givens.Count} givens, {Spare(vetting.Redundant)}.";
+            yield return $"One solution, {vetting.Givens.Count} givens, {Spare(vetting.Redundant, vetting.Givens.Count)}.";
             yield return Shape(vetting);
             yield return Hardness(PuzzleGrade.Of(route));
             yield return $"Rules, hardest first: {List(route.Rungs.Select(rung => Use(rung, route, wording)))}.";
@@ -42,10 +45,12 @@ internal static class VetSentences
             yield return Corrections(vetting);
     }
 
-    private static string Spare(CellSet redundant) => redundant.Count switch
+    private static string Spare(CellSet redundant, int givens) => redundant.Count switch
     {
         0 => "minimal",
         1 => $"not minimal: the one in {redundant.First} follows from the others",
+        var all when all == givens => "not minimal: each of them follows from the others",
+        > MostRedundant and var many => $"not minimal: {many} of them follow, each by itself, from the others",
         _ => $"not minimal: each of those in {List(redundant.Select(cell => cell.ToString()))} follows from the others",
     };
 
@@ -77,17 +82,21 @@ internal static class VetSentences
 
     private static string Of(RuleNeed need, Wording wording)
     {
-        var name = wording.NameOf(need.Rule);
+        var name = Capital(wording.NameOf(need.Rule));
         var way = List(need.Instead.Select(rung => wording.NameOf(rung.Rule.Id)));
         return need.Need switch
         {
             Need.Spare => $"{name}: not needed, since easier rules solve it: {way}.",
             Need.Needed => $"{name}: needed. Without it and anything harder the ladder stops at {Stop(need)}. {Round(need, wording)}",
             Need.Late => $"{name}: comes only after harder rules, at {Stop(need)}. {Round(need, wording)}",
-            _ when need.Instead.IsEmpty => $"{name}: not open where easier rules stop; this ladder does not solve the puzzle.",
-            _ => $"{name}: not needed, and not open where easier rules stop. The puzzle goes by {way}.",
+            _ when need.Instead.IsEmpty => $"{name}: {NotOpen(need)}; this ladder does not solve the puzzle.",
+            _ => $"{name}: not needed, and {NotOpen(need)}. The puzzle goes by {way}.",
         };
     }
+
+    private static string NotOpen(RuleNeed need) => need.Beside is { } board
+        ? $"not open where easier rules stop, though it is on the way beside easier ones, first at {Count(board.Open.Count, "open cell")}"
+        : "not open where easier rules stop";
 
     private static string Stop(RuleNeed need) => Count(need.Board!.Open.Count, "open cell");
 
@@ -111,7 +120,7 @@ internal static class VetSentences
         var shown = List(vetting.Corrections.Take(MostCorrections).Select(Say));
         return count <= MostCorrections
             ? $"It has one solution with one change: {shown}."
-            : $"It has one solution with one of {count} changes, the likeliest first: {shown}.";
+            : $"It has one solution with one of {count} changes, the likeliest first: {shown} and {count - MostCorrections} more.";
     }
 
     private static string Say(Correction correction) => correction switch
@@ -120,6 +129,8 @@ internal static class VetSentences
         { To: { } to } => $"{correction.Cell} {to} added",
         _ => $"{correction.Cell} without its {correction.From}",
     };
+
+    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 

@@ -32,6 +32,23 @@ public sealed class RuleNeedTests
     }
 
     [Fact]
+    public void A_rule_that_never_has_its_turn_may_be_open_beside_easier_ones_and_the_first_board_is_told()
+    {
+        var told = 0;
+        foreach (var (start, rule) in from puzzle in OwnPuzzles.All from name in Featured select (Board.Parse(puzzle), new RuleId(name)))
+        {
+            var need = RuleNeed.Of(start, Ladder, rule, TestContext.Current.CancellationToken);
+            var boards = Route.From(start, Ladder, TestContext.Current.CancellationToken).Rounds.Select(round => round.Board);
+            var first = need.Need == Need.Never ? boards.FirstOrDefault(board => Finds(rule, board)) : null;
+            told += first is null ? 0 : 1;
+
+            Assert.Equal(first?.Candidates, need.Beside?.Candidates);
+        }
+
+        Assert.True(told > 0);
+    }
+
+    [Fact]
     public void What_leads_round_a_rule_leads_to_the_solution_without_it()
     {
         foreach (var (start, rule) in from puzzle in OwnPuzzles.All from name in Featured select (Board.Parse(puzzle), new RuleId(name)))

@@ -8,6 +8,9 @@ public sealed class VetCommandTests : IDisposable
     // The demo, of our own generator.
     private const string Demo = "45...9....8..5.4.31....48..6..9......7..1..9......2..8..61....25.2.9..4....4...35";
 
+    // Of our own generator, seed 1, made to need an XY-chain.
+    private const string Chain = "....6.45.9..7...1....8.47..5.7.98.6...........2.35.9.4..69.3....7...6..3.19.7....";
+
     private readonly TemporaryFolder _folder = new();
 
     [Fact]
@@ -47,6 +50,37 @@ public sealed class VetCommandTests : IDisposable
         Assert.Equal(1, code);
         Assert.Contains("5 stands twice in row 1, in r1c1 and r1c2: change one of them.", output, StringComparison.Ordinal);
         Assert.Contains("r1c1 4 for 5", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_more_changes_than_are_told_it_is_said_how_many_there_are()
+    {
+        // Without this given the grid has several solutions.
+        var (_, output, _) = await Vet([Demo.Replace("25.2.9", "2..2.9", StringComparison.Ordinal)]);
+        var (_, json, _) = await Vet([Demo.Replace("25.2.9", "2..2.9", StringComparison.Ordinal)], "--json");
+        using var result = JsonDocument.Parse(json);
+        var count = result.RootElement.GetProperty("corrections").GetArrayLength();
+
+        Assert.True(count > 12);
+        Assert.EndsWith($" and {count - 12} more.\n", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Many_givens_that_follow_from_the_others_are_counted_and_not_listed()
+    {
+        var (_, output, _) = await Vet(["." + Grids.TextbookSolved[1..]]);
+
+        Assert.StartsWith("One solution, 80 givens, not minimal: each of them follows from the others.\n", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_rule_that_is_open_beside_easier_ones_alone_is_told_so_and_the_sentence_begins_like_one()
+    {
+        var (_, output, _) = await Vet([Chain], "--feature", "naked-pair", "--feature", "x-wing");
+
+        Assert.Contains(
+            "\nX-wing: not needed, and not open where easier rules stop, though it is on the way beside easier ones, first at ", output, StringComparison.Ordinal);
+        Assert.Contains("\nNaked pair: ", output, StringComparison.Ordinal);
     }
 
     [Theory]
