@@ -21,6 +21,7 @@ internal sealed class NetTrial
     private ulong[] _known = [];
     private ulong[] _ready = [];
     private Func<bool> _isOff = () => false;
+    private bool _isStopped;
 
     /// <summary>The steps of the net found last.</summary>
     internal IReadOnlyList<int> Path => _path;
@@ -44,7 +45,7 @@ internal sealed class NetTrial
     internal int? RoundsFrom(int candidate)
     {
         var mark = Suppose(candidate);
-        PlaceRounds(most: int.MaxValue, out var rounds);
+        PlaceRounds(since: 0, most: int.MaxValue, out var rounds);
         var isDead = _walk.IsDead;
         GiveUpRounds(first: 0, mark);
         Forget(candidate);
@@ -57,10 +58,10 @@ internal sealed class NetTrial
     /// <param name="isOff">Asked again and again whether nobody wants to know any more.</param>
     internal bool Refutes(int candidate, int steps, Func<bool> isOff)
     {
-        _isOff = isOff;
+        (_isOff, _isStopped) = (isOff, false);
         _path.Clear();
         var mark = Suppose(candidate);
-        var refutes = _walk.IsDead || GoOn(steps);
+        var refutes = _walk.IsDead || GoOn(steps, since: 0);
         GiveUp(candidate, mark);
         return refutes;
     }
@@ -79,32 +80,34 @@ internal sealed class NetTrial
         Forget(candidate);
     }
 
-    private bool GoOn(int steps)
+    // Since: how many choices had come up before those whose singles may be placed.
+    private bool GoOn(int steps, int since)
     {
-        Tried++;
-        if (steps == 0 || _isOff())
+        if (steps == 0 || IsOff())
             return false;
-        var rounds = steps > 1 ? RoundsToDeadEnd(steps) : 1;
+        var rounds = steps > 1 ? RoundsToDeadEnd(steps, since) : 1;
         if (rounds > steps)
             return false;
         var first = _singles.Count;
-        _walk.AddSingles(since: 0, _known, _singles);
+        _walk.AddSingles(since, _known, _singles);
         var last = _singles.Count;
-        if (rounds < steps)
-            ForgetFrom(first);
-        // Else each round has one of the steps, so that none but the next is of those that can be placed now.
-        var isOver = steps == 1 ? EndsWith(LastStep(first)) : GoesOnBy(first, last, steps);
+        ForgetFrom(first);
+        // Where there are as many rounds as steps each has one of them, so that what can be placed now cannot be placed later on.
+        var isOver = steps == 1 ? EndsWith(LastStep(first)) : GoesOnBy(first, last, steps, rounds == steps ? _walk.Mark.Ready : since);
         ForgetFrom(first);
         _singles.RemoveRange(first, last - first);
         return isOver;
     }
 
-    private bool GoesOnBy(int first, int last, int steps)
+    // Not asked for each board: asking takes longer than some of them do.
+    private bool IsOff() => _isStopped || ((++Tried & 15) == 0 && (_isStopped = _isOff()));
+
+    private bool GoesOnBy(int first, int last, int steps, int since)
     {
         for (var at = first; at < last; at++)
         {
             _known.AsSpan().Set(_singles[at]);
-            if (Place(_singles[at], steps - 1))
+            if (Place(_singles[at], steps - 1, since))
                 return true;
         }
 
@@ -136,12 +139,12 @@ internal sealed class NetTrial
         return null;
     }
 
-    private bool Place(int single, int stepsLeft)
+    private bool Place(int single, int stepsLeft, int since)
     {
         var mark = _walk.Mark;
         _path.Add(single);
         _walk.Place(single);
-        var isOver = _walk.IsDead || GoOn(stepsLeft);
+        var isOver = _walk.IsDead || GoOn(stepsLeft, since);
         _walk.GoBack(mark);
         if (!isOver)
             _path.RemoveAt(_path.Count - 1);
@@ -149,11 +152,11 @@ internal sealed class NetTrial
     }
 
     // How many rounds lead from here to a dead end; more than so many where it takes more.
-    private int RoundsToDeadEnd(int most)
+    private int RoundsToDeadEnd(int most, int since)
     {
         var mark = _walk.Mark;
         var first = _singles.Count;
-        var placed = PlaceRounds(most - 1, out var rounds);
+        var placed = PlaceRounds(since, most - 1, out var rounds);
         if (!_walk.IsDead)
             rounds = LastStep(placed) is null ? most + 1 : most;
         GiveUpRounds(first, mark);
@@ -162,9 +165,9 @@ internal sealed class NetTrial
 
     // Goes on by rounds until there is a dead end, nothing more to place, or there were enough; then the singles of one more are known.
     // Tells where those begin that were not placed.
-    private int PlaceRounds(int most, out int rounds)
+    private int PlaceRounds(int since, int most, out int rounds)
     {
-        var (placed, since) = (_singles.Count, 0);
+        var placed = _singles.Count;
         for (rounds = 0; !_walk.IsDead; rounds++)
         {
             var ready = _walk.Mark.Ready;
