@@ -37,7 +37,7 @@ public static class BoardReader
         Siblings.Compare(sketches);
         var verdict = new CellVerdict(sketches);
         var bigs = sketches.Select(verdict.Big).ToArray();
-        var givens = GivenSplit.Of([.. bigs.OfType<Sign>()]);
+        var givens = GivenSplit.Of(bigs);
         return new([.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))]);
     }
 }

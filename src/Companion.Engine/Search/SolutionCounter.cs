@@ -27,6 +27,22 @@ public static class SolutionCounter
         return Walk(Position.Of(givens), limit, found: null);
     }
 
+    /// <summary>Whether these givens have exactly one solution, if that can be told soon: for digits that somebody may have misread.</summary>
+    /// <param name="givens">81 characters, row by row: <c>1</c> to <c>9</c>; any other is an empty cell.</param>
+    /// <param name="most">After how many turns of the search it is given up, at least 1. Most puzzles take fewer than a thousand.</param>
+    /// <returns>Null where it was given up.</returns>
+    /// <exception cref="ArgumentException">There are not 81 characters.</exception>
+    public static bool? IsPuzzle(ReadOnlySpan<char> givens, int most)
+    {
+        if (givens.Length != Cell.Count)
+            throw new ArgumentException($"A grid has {Cell.Count} cells and this has {givens.Length}.", nameof(givens));
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        var walk = new SolutionWalk(2, null, most);
+        var position = Position.Of(givens);
+        walk.From(ref position);
+        return walk.GaveUp ? null : walk.Met == 1;
+    }
+
     /// <summary>The solutions of the board, up to a limit.</summary>
     /// <param name="board">The board; only its digits and standing candidates are used.</param>
     /// <param name="limit">How many are wanted at most.</param>

@@ -1,7 +1,13 @@
+using Companion.Engine;
+using Companion.Engine.Search;
+
 namespace Companion.Sight.Reading;
 
-/// <summary>Tells givens from entered digits by the colours and the weights that the big digits of a board have.</summary>
-internal static class GivenSplit
+/// <summary>
+/// Tells givens from entered digits by the colours and the weights that the big digits of a board have. Which of two kinds are the givens
+/// is plain where one of them alone is a puzzle: it leaves exactly one solution.
+/// </summary>
+internal sealed class GivenSplit
 {
     // Colours of one kind differ by compression and soft edges only; two kinds differ by more than that.
     private const float SameColour = 35, OtherColour = 55;
@@ -14,17 +20,42 @@ internal static class GivenSplit
     // No puzzle with one solution has fewer givens (McGuire, Tugemann and Civario, 2012).
     private const int FewestGivens = 17;
 
+    // A group with a misread digit may take long to try.
+    private const int MostTurns = 20_000;
+
+    private readonly Dictionary<Sign, int> _cells;
+
+    private GivenSplit(Dictionary<Sign, int> cells) => _cells = cells;
+
     /// <summary>Whether each digit is a given; null where nothing tells.</summary>
-    /// <param name="digits">The big digits.</param>
-    public static Dictionary<Sign, bool?> Of(IReadOnlyList<Sign> digits)
+    /// <param name="digits">The big digits of the 81 cells, row by row; null where there is none.</param>
+    public static Dictionary<Sign, bool?> Of(IReadOnlyList<Sign?> digits)
     {
-        var unknown = digits.ToDictionary(digit => digit, _ => (bool?)null);
-        if (digits.Count < FewestGivens)
+        var cells = new Dictionary<Sign, int>();
+        foreach (var (cell, digit) in digits.Index())
+        {
+            if (digit is not null)
+                cells[digit] = cell;
+        }
+
+        var unknown = cells.Keys.ToDictionary(digit => digit, _ => (bool?)null);
+        if (cells.Count < FewestGivens)
             return unknown;
-        return ByColour(digits) ?? ByWeight(digits) ?? unknown;
+        var split = new GivenSplit(cells);
+        Sign[] all = [.. cells.Keys];
+        return split.ByColour(all) ?? split.ByWeight(all) ?? unknown;
     }
 
-    private static Dictionary<Sign, bool?>? ByColour(IReadOnlyList<Sign> digits)
+    private bool IsPuzzle(IEnumerable<Sign> group)
+    {
+        Span<char> givens = stackalloc char[Cell.Count];
+        givens.Fill('.');
+        foreach (var digit in group)
+            givens[_cells[digit]] = (char)('0' + digit.Reading.Digit!.Value.Value);
+        return SolutionCounter.IsPuzzle(givens, MostTurns) == true;
+    }
+
+    private Dictionary<Sign, bool?>? ByColour(IReadOnlyList<Sign> digits)
     {
         var groups = new List<List<Sign>>();
         foreach (var digit in digits)
@@ -46,17 +77,23 @@ internal static class GivenSplit
         return digits.ToDictionary(digit => digit, digit => givens.Contains(digit) ? true : entered.Contains(digit) ? false : (bool?)null);
     }
 
-    // Givens are printed more boldly than what is entered, or else more strongly and in less of a colour; what does not show is left open.
-    private static List<Sign>? Givens(List<List<Sign>> groups)
+    // What alone leaves one solution. Else givens are mostly printed more boldly than what is entered, or, where both leave one solution,
+    // more strongly and in less of a colour. What does not show is left open.
+    private List<Sign>? Givens(List<List<Sign>> groups)
     {
         const float ClearlyBolder = 1.15f;
         const float ClearlyStronger = 50;
         if (groups.Count < 2)
             return groups.FirstOrDefault();
+        var puzzles = groups.FindAll(IsPuzzle);
+        if (puzzles is [var only])
+            return only;
         var (first, second) = (groups.MaxBy(group => group.Average(StrokeWidth))!, groups.MinBy(group => group.Average(StrokeWidth))!);
         if (first.Average(StrokeWidth) >= ClearlyBolder * second.Average(StrokeWidth))
             return first;
-        (first, second) = (groups.MaxBy(Strength)!, groups.MinBy(Strength)!);
+        if (puzzles.Count == 0)
+            return null;
+        (first, second) = (puzzles.MaxBy(Strength)!, puzzles.MinBy(Strength)!);
         return Strength(first) - Strength(second) >= ClearlyStronger ? first : null;
     }
 
@@ -75,7 +112,7 @@ internal static class GivenSplit
         return group.Average(digit => digit.Blob.Peak) - colourfulness;
     }
 
-    private static Dictionary<Sign, bool?>? ByWeight(IReadOnlyList<Sign> digits)
+    private Dictionary<Sign, bool?>? ByWeight(IReadOnlyList<Sign> digits)
     {
         var weights = digits.ToDictionary(digit => digit, digit => MathF.Log(StrokeWidth(digit)));
         var (light, bold) = (weights.Values.Min(), weights.Values.Max());
@@ -89,7 +126,8 @@ internal static class GivenSplit
         var spread = MathF.Sqrt(weights.Values.Average(weight => MathF.Pow(weight - (weight > cut ? bold : light), 2)));
         if (apart < MathF.Log(Bolder) || spread > MostSpread * apart || weights.Values.Count(weight => weight > cut) < FewestGivens)
             return null;
-        return digits.ToDictionary(digit => digit, digit => Math.Abs(weights[digit] - cut) < Unclear * apart ? null : (bool?)(weights[digit] > cut));
+        var isBold = !IsPuzzle(digits.Where(digit => weights[digit] <= cut)) || IsPuzzle(digits.Where(digit => weights[digit] > cut));
+        return digits.ToDictionary(digit => digit, digit => Math.Abs(weights[digit] - cut) < Unclear * apart ? null : (bool?)(weights[digit] > cut == isBold));
     }
 
     // Twice the ink over the length of its outline, as a part of the cell.

@@ -163,6 +163,21 @@ public sealed class SolutionCounterTests
         Assert.All([counts[0], counts[1], counts[2..Limit].Sum()], share => Assert.True(share >= 20, string.Join(' ', counts)));
     }
 
+    [Fact]
+    public void It_tells_puzzles_from_what_has_no_or_several_solutions_and_gives_up_where_that_takes_long()
+    {
+        const int Most = 20_000;
+        var puzzle = Generator.Make(7).Board.ToString();
+        var first = puzzle.IndexOfAny([.. "123456789"]);
+        var twice = puzzle.ToCharArray();
+        twice[first == 8 ? 0 : first + 1] = puzzle[first];
+
+        Assert.True(SolutionCounter.IsPuzzle(puzzle, Most));
+        Assert.False(SolutionCounter.IsPuzzle(puzzle.Remove(first, 1).Insert(first, "."), Most));
+        Assert.False(SolutionCounter.IsPuzzle(twice, Most));
+        Assert.Null(SolutionCounter.IsPuzzle(new string('.', 81), 1));
+    }
+
     private static void AssertFills(Board board, Solution grid)
     {
         Assert.All(board.Filled, cell => Assert.Equal(board.DigitAt(cell), grid[cell]));
