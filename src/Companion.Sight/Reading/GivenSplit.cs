@@ -21,7 +21,7 @@ internal sealed class GivenSplit
     private const int FewestGivens = 17;
 
     // A group with a misread digit may take long to try.
-    private const int MostTurns = 20_000;
+    private const int MostTurns = 1000;
 
     private readonly Dictionary<Sign, int> _cells;
 

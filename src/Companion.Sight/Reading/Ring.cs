@@ -13,7 +13,7 @@ internal sealed class Ring
     // Pixels at either edge of the line in which it only fades.
     private const float Soft = 1;
 
-    private static readonly float[] Slants = [0, -0.4f, 0.4f, -0.8f, 0.8f];
+    private static readonly float[] _slants = [0, -0.4f, 0.4f, -0.8f, 0.8f];
 
     private static readonly (float X, float Y)[] _around =
         [.. Enumerable.Range(0, Directions).Select(direction => MathF.SinCos(direction * MathF.Tau / Directions)).Select(at => (at.Cos, at.Sin))];
@@ -83,7 +83,7 @@ internal sealed class Ring
     {
         var (x, y) = (pixel % _ink.Cell.Width + 0.5f, pixel / _ink.Cell.Width + 0.5f);
         var most = 0f;
-        foreach (var slant in Slants)
+        foreach (var slant in _slants)
         {
             // Away from the middle, and aside by so much for each pixel.
             var (ax, ay) = (dx - slant * dy, (dy + slant * dx) * _stretch);
