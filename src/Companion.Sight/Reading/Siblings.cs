@@ -11,7 +11,7 @@ internal sealed class Siblings
 {
     // Of a mark's ink: two of one digit differ by less than the first part, where one was set anew by less than the second; they are as
     // good as the same below the third.
-    private const float Alike = 0.24f, AlikeReset = 0.33f, Same = 0.07f, Close = 0.15f;
+    internal const float Alike = 0.24f, AlikeReset = 0.33f, Same = 0.07f, Close = 0.15f;
 
     // Two digits of one face differ by more than this, in all but the least legible.
     private const float Apart = 0.14f;
@@ -20,7 +20,7 @@ internal sealed class Siblings
     private const float Unlike = 0.7f;
 
     // How much less another digit must be like it.
-    private const float Clearly = 1.7f, Somewhat = 1.35f;
+    internal const float Clearly = 1.7f, Somewhat = 1.35f;
 
     // What is added to the difference of a digit that the mark was not read as.
     private const float ForAnother = 0.03f, ForAnotherStruck = 0.1f;
@@ -38,10 +38,10 @@ internal sealed class Siblings
     private const float Lowest = 0.65f;
 
     // What is read by its likeness alone, or doubted: somebody has to look.
-    private const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f, Halfway = 0.5f;
+    internal const float ByLikeness = 0.85f, Doubted = 0.7f, Confirmed = 0.95f, Halfway = 0.5f;
 
     // Where a mark may stand between the pixels, to the right and down.
-    private static readonly (float, float)[] Between = [(0, 0), (0.5f, 0), (0, 0.5f), (0.5f, 0.5f)];
+    internal static readonly (float, float)[] Between = [(0, 0), (0.5f, 0), (0, 0.5f), (0.5f, 0.5f)];
 
     private readonly List<Sign>[] _looks = [.. Enumerable.Range(0, Engine.Digit.Count).Select(_ => new List<Sign>())];
 
@@ -64,8 +64,8 @@ internal sealed class Siblings
         var siblings = new Siblings(marks);
         var judged = marks.ConvertAll(siblings.Judge);
         var lines = Lines(judged);
-        var shape = StruckShape.Of(lines);
-        if (shape is { } drawn && siblings.Purify(drawn) is { Count: > 0 } purified)
+        var struck = StruckShape.Of(lines) is { } shape ? new StruckMarks(siblings._looks, shape) : null;
+        if (struck?.Purify() is { Count: > 0 } purified)
         {
             bool IsTouched(Sign mark, Judgement? judgement) =>
                 (mark.Alone.Reading.Digit is { } alone && purified.Contains(alone.Index)) || (judgement?.Reading.Digit is { } digit && purified.Contains(digit.Index));
@@ -83,7 +83,7 @@ internal sealed class Siblings
             if (judged[index] is { } judgement)
                 (mark.Reading, mark.IsStruck) = (judgement.Reading, judgement.IsStruck);
             var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
-            if (shape is { } line && (mayHide || mark.IsStruck || !mark.IsSure) && siblings.Settled(mark, line) is { } settled)
+            if ((mayHide || mark.IsStruck || !mark.IsSure) && struck?.Settled(mark) is { } settled)
                 ((mark.Reading, mark.IsStruck), mayHide) = (settled, false);
             if ((mayHide || mark.Height < Lowest * usual) && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
@@ -151,75 +151,6 @@ internal sealed class Siblings
 
         foreach (var looks in _looks)
             looks.RemoveAll(wrong.Contains);
-    }
-
-    // A look that is another one with a line through it is none: the digits, by their indices, of which there was such a one.
-    private HashSet<int> Purify(StruckShape shape)
-    {
-        var purified = new HashSet<int>();
-        for (var digit = 0; digit < _looks.Length; digit++)
-        {
-            var looks = _looks[digit];
-            var struck = looks.FindAll(look => looks.Exists(other => other != look && shape.Compare(look.Patch, other.Patch) is { IsThrough: true, Least: <= Alike }));
-            if (looks.RemoveAll(struck.Contains) > 0)
-                purified.Add(digit);
-        }
-
-        return purified;
-    }
-
-    // What a mark is, with a line through it or without, where the board tells how its lines are drawn; null where it is like nothing.
-    private (GlyphReading Reading, bool IsStruck)? Settled(Sign mark, StruckShape shape)
-    {
-        var alone = mark.Alone.Reading;
-        var fits = new List<(Engine.Digit Digit, LineFinding Finding)>();
-        var near = float.MaxValue;
-        // What it was read as first: what is much less alike needs no closer look.
-        foreach (var digit in Enumerable.Range(0, _looks.Length).OrderBy(digit => digit == mark.Reading.Digit?.Index ? 0 : 1))
-        {
-            if (Compared(mark, digit, shape, Clearly * near) is not { } finding)
-                continue;
-            fits.Add((Engine.Digit.Of(digit + 1), finding));
-            near = Math.Min(near, finding.Least);
-            // The network reads well what has no line through it.
-            if (mark.IsSure && digit == mark.Reading.Digit!.Value.Index && finding.IsNone)
-                break;
-        }
-
-        if (fits.Count == 0)
-            return null;
-        fits.Sort((one, other) => one.Finding.Least.CompareTo(other.Finding.Least));
-        var best = fits[0].Finding;
-        // A part of something may have left its line behind.
-        if (best.Least > Alike || (mark.IsPart && !best.IsThrough))
-            return null;
-        var isClear = (fits.Count == 1 || fits[1].Finding.Least >= Somewhat * best.Least) && best.IsThrough != best.IsNone;
-        var certainty = !isClear ? Doubted
-            : fits[0].Digit != alone.Digit ? ByLikeness
-            : alone.Certainty >= Halfway ? Math.Max(alone.Certainty, Confirmed)
-            : alone.Certainty;
-        return (new(fits[0].Digit, certainty), best.Struck < best.Plain);
-    }
-
-    private LineFinding? Compared(Sign mark, int digit, StruckShape shape, float reach)
-    {
-        const int Nearest = 2;
-        var near =
-            (from look in _looks[digit]
-             where look != mark && IsComparable(mark, look)
-             let finding = shape.Compare(mark.Patch, look.Patch, reach)
-             orderby finding.Least
-             select (Look: look, Finding: finding)).Take(Nearest).ToList();
-        if (near.Count == 0)
-            return null;
-        var findings = near.ConvertAll(one => one.Finding);
-        if (findings[0].Least > Same && findings[0].Least < reach)
-        {
-            foreach (var (look, _) in near)
-                findings.AddRange(Between.Select(at => shape.Compare(mark.Patch, InkPatch.Reset(look.Patch, look.Blob.Height, at.Item1, at.Item2))));
-        }
-
-        return new(findings.Min(finding => finding.Plain), findings.Min(finding => finding.Struck));
     }
 
     private static int Votes(List<Sign> marks, Sign look, int digit, Sign other) =>
@@ -333,7 +264,7 @@ internal sealed class Siblings
         return best;
     }
 
-    private static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
+    internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
 
     // The cosine between their images.
     private static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
