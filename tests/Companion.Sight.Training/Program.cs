@@ -9,6 +9,7 @@ using Companion.Sight.Training.Recording;
 
 // dotnet run -c Release --project tests/Companion.Sight.Training    draws, trains, tests and writes src/Companion.Sight/Weights, in minutes
 var options = TrainingOptions.Parse(args);
+TorchLibrary.Loosen();
 var watch = Stopwatch.StartNew();
 var families = new Dictionary<string, IReadOnlyList<FontFamily>>();
 foreach (var list in new[] { "training", "tuning", "held-out" })
@@ -30,15 +31,16 @@ var samples = SampleSet.Draw(
     SampleRange.Big with { Warped = Warped });
 var tuning = SampleSet.Draw(options.Seed + 1, 10_000, families["tuning"], options.Threads, SampleRange.Small, SampleRange.Big);
 Say($"{samples.Count} samples drawn");
-var weights = Trainer.Train(samples, options.Seed, options.Rounds, options.Threads, (round, loss) => Say($"round {round + 1}: loss {loss:0.0000}"));
-var temperature = Calibration.Temperature(weights, tuning);
-Say($"{100 * Calibration.Right(weights, tuning):0.00} % of the tuning samples right, temperature {temperature:0.000}");
+using var network = Trainer.Train(samples, options.Seed, options.Rounds, options.Threads, (round, loss) => Say($"round {round + 1}: loss {loss:0.0000}"));
+var calibration = new Calibration(network, tuning);
+var temperature = calibration.Temperature();
+Say($"{100 * calibration.Right:0.00} % of the tuning samples right, temperature {temperature:0.000}");
 
-var model = DigitModel.Write(weights, temperature);
+var model = DigitModel.Write(network, temperature);
 var reader = new GlyphReader(model);
-if (Math.Abs(Figures.Of(reader, tuning).Right - Calibration.Right(weights, tuning)) > 0.001)
+if (Math.Abs(Figures.Of(reader, tuning).Right - calibration.Right) > 0.001)
     throw new InvalidOperationException("The model that was written does not read what the trained network reads.");
-var written = new Record().Add(model, options, temperature);
+var written = new Record().Add(model, network.parameters().Sum(part => part.numel()), options, temperature);
 (string, SampleRange)[] sizes = [("Big digits", SampleRange.Big), ("Small marks", SampleRange.Small)];
 foreach (var (title, range) in sizes)
 {

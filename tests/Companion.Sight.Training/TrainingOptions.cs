@@ -9,7 +9,7 @@ namespace Companion.Sight.Training;
 /// <param name="Seed">The lot.</param>
 /// <param name="Threads">How many threads to use; the result does not depend on it.</param>
 /// <param name="Tests">How many samples of each size to test with.</param>
-internal sealed record TrainingOptions(int Samples = 300_000, int Rounds = 8, int Seed = 1, int Threads = 2, int Tests = 40_000)
+internal sealed record TrainingOptions(int Samples = 600_000, int Rounds = 3, int Seed = 1, int Threads = 2, int Tests = 20_000)
 {
     /// <summary>The repository that the program was built from.</summary>
     public static string Root { get; } = FindRoot();

@@ -1,4 +1,5 @@
 using Companion.Sight.Samples;
+using static TorchSharp.torch;
 
 namespace Companion.Sight.Training.Network;
 
@@ -9,6 +10,7 @@ namespace Companion.Sight.Training.Network;
 internal sealed record SampleSet(byte[] Ink, byte[] Kinds, string[] Families)
 {
     private const int Pixels = GlyphImage.Side * GlyphImage.Side;
+
     /// <summary>Samples are drawn by so many at a time.</summary>
     public const int Portion = 250;
 
@@ -20,6 +22,19 @@ internal sealed record SampleSet(byte[] Ink, byte[] Kinds, string[] Families)
 
     /// <summary>One glyph, as the reader takes it.</summary>
     public GlyphImage Image(int index) => new([.. this[index].ToArray().Select(value => value / 255f)]);
+
+    /// <summary>Some of the samples, as the network takes them, and their classes.</summary>
+    public (Tensor Ink, Tensor Kinds) Tensors(ReadOnlySpan<int> indices)
+    {
+        var (ink, kinds) = (new byte[indices.Length * Pixels], new long[indices.Length]);
+        for (var index = 0; index < indices.Length; index++)
+        {
+            this[indices[index]].CopyTo(ink.AsSpan(index * Pixels));
+            kinds[index] = Kinds[indices[index]];
+        }
+
+        return (tensor(ink, [indices.Length, 1, GlyphImage.Side, GlyphImage.Side]).to(float32) / 255, tensor(kinds));
+    }
 
     /// <summary>Draws samples, half of them big digits and half of them small marks unless one range is given.</summary>
     /// <param name="seed">The same one gives the same samples.</param>

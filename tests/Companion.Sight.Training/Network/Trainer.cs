@@ -1,58 +1,110 @@
-using System.Numerics.Tensors;
+using static TorchSharp.torch;
 
 namespace Companion.Sight.Training.Network;
 
 /// <summary>Trains the network. The result depends on the seed and the samples alone, not on the number of threads.</summary>
-internal static class Trainer
+internal sealed class Trainer : IDisposable
 {
-    private const int Batch = 128, Portions = 8, Warming = 300;
-    private const float Rate = 0.0025f;
+    private const int Batch = 256, Portions = 4, Warming = 300;
+    private const double Rate = 0.003, Decay = 0.01, MostKept = 0.998;
+
+    private readonly SampleSet _samples;
+    private readonly int _threads;
+    private readonly DigitNetwork _network;
+
+    // Each thread goes through its own portion of a batch, with its own copy of the network: then they wait for each other but once a step.
+    private readonly DigitNetwork[] _copies;
+
+    private Trainer(SampleSet samples, int seed, int threads)
+    {
+        (_samples, _threads) = (samples, threads);
+        set_num_threads(1);
+        manual_seed(seed);
+        _network = new();
+        _copies = [.. Enumerable.Range(0, Portions).Select(_ => new DigitNetwork())];
+    }
 
     /// <summary>Trains for some rounds through the samples.</summary>
-    /// <returns>The weights, averaged over the last steps.</returns>
-    public static float[] Train(SampleSet samples, int seed, int rounds, int threads, Action<int, double> afterRound)
+    /// <returns>The network with the mean of the weights over the last steps, which reads better than those of any one step.</returns>
+    public static DigitNetwork Train(SampleSet samples, int seed, int rounds, int threads, Action<int, double> afterRound)
     {
-        var parameters = new Buffer(Parameters.Count);
-        Parameters.Initial(seed).CopyTo(parameters.Span);
-        var adam = new Adam(parameters);
-        var passes = Enumerable.Range(0, Portions).Select(_ => new Pass()).ToArray();
-        var order = Enumerable.Range(0, samples.Count).ToArray();
-        var lot = new Random(seed);
-        var losses = new double[Portions];
-        var steps = samples.Count / Batch;
+        using var trainer = new Trainer(samples, seed, threads);
+        return trainer.Train(rounds, new Random(seed), afterRound);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _network.Dispose();
+        foreach (var copy in _copies)
+            copy.Dispose();
+    }
+
+    private DigitNetwork Train(int rounds, Random lot, Action<int, double> afterRound)
+    {
+        var averaged = new DigitNetwork();
+        var order = Enumerable.Range(0, _samples.Count).ToArray();
+        var steps = _samples.Count / Batch;
+        // Weights that decay on their own (Loshchilov and Hutter, 2017).
+        using var optimizer = optim.AdamW(_network.parameters(), Rate, weight_decay: Decay);
         for (var round = 0; round < rounds; round++)
         {
             lot.Shuffle(order);
             var loss = 0.0;
             for (var step = 0; step < steps; step++)
             {
-                var first = step * Batch;
-                var seeds = lot.Next();
-                Parallel.For(0, Portions, new() { MaxDegreeOfParallelism = threads }, portion =>
-                {
-                    var leaveOut = new Random(unchecked(seeds + portion * (int)0x85EBCA6B));
-                    passes[portion].Begin(parameters);
-                    losses[portion] = 0;
-                    for (var index = portion; index < Batch; index += Portions)
-                    {
-                        var sample = order[first + index];
-                        losses[portion] += passes[portion].Learn(parameters, samples[sample], samples.Kinds[sample], leaveOut);
-                    }
-                });
-                for (var portion = 1; portion < Portions; portion++)
-                    TensorPrimitives.Add(passes[0].Gradients.Span, passes[portion].Gradients.Span, passes[0].Gradients.Span);
-                TensorPrimitives.Multiply(passes[0].Gradients.Span, 1f / Batch, passes[0].Gradients.Span);
-                adam.Step(passes[0].Gradients.Span, RateAt(round * steps + step, rounds * steps));
-                loss += losses.Sum() / Batch;
+                using var scope = NewDisposeScope();
+                var done = round * steps + step;
+                foreach (var group in optimizer.ParamGroups)
+                    group.LearningRate = RateAt(done, rounds * steps);
+                loss += Gradients(order[(step * Batch)..((step + 1) * Batch)]);
+                optimizer.step();
+                Average(averaged, Math.Min(MostKept, done / (done + 10.0)));
             }
 
             afterRound(round, loss / steps);
         }
 
-        return adam.Averaged.Span.ToArray();
+        averaged.eval();
+        return averaged;
     }
 
     /// <summary>Rises at first, then falls along a cosine.</summary>
-    private static float RateAt(int step, int steps) =>
-        Rate * Math.Min(1, (step + 1f) / Warming) * (0.01f + 0.99f * (1 + MathF.Cos(MathF.PI * step / steps)) / 2);
+    private static double RateAt(int step, int steps) =>
+        Rate * Math.Min(1, (step + 1.0) / Warming) * (0.01 + 0.99 * (1 + Math.Cos(Math.PI * step / steps)) / 2);
+
+    /// <summary>Puts the gradients of a batch into the network.</summary>
+    /// <returns>The mean loss.</returns>
+    private double Gradients(int[] batch)
+    {
+        var losses = new double[Portions];
+        Parallel.For(0, Portions, new() { MaxDegreeOfParallelism = _threads }, portion =>
+        {
+            using var scope = NewDisposeScope();
+            var copy = _copies[portion];
+            using (no_grad())
+                foreach (var (own, now) in copy.parameters().Zip(_network.parameters()))
+                    own.copy_(now);
+            var (ink, kinds) = _samples.Tensors(batch.AsSpan(portion * Batch / Portions, Batch / Portions));
+            copy.zero_grad(set_to_none: false);
+            var loss = nn.functional.cross_entropy(copy.forward(ink), kinds);
+            loss.backward();
+            losses[portion] = loss.item<float>();
+        });
+        var gradients = _copies.Select(copy => copy.parameters().Select(part => part.grad!).ToArray()).ToArray();
+        foreach (var (part, index) in _network.parameters().Select((part, index) => (part, index)))
+            part.grad = stack(gradients.Select(all => all[index])).mean([0]);
+        return losses.Average();
+    }
+
+    private void Average(DigitNetwork averaged, double kept)
+    {
+        using var still = no_grad();
+        foreach (var (mean, now) in averaged.parameters().Zip(_network.parameters()))
+            mean.lerp_(now, 1 - kept);
+        // What the norms saw of the channels.
+        foreach (var copy in _copies)
+            foreach (var (mean, now) in averaged.buffers().Zip(copy.buffers()).Where(pair => pair.First.is_floating_point()))
+                mean.lerp_(now, (1 - kept) / Portions);
+    }
 }

@@ -15,10 +15,10 @@ internal sealed class Record
     public override string ToString() => _text.ToString().TrimEnd() + "\n";
 
     /// <summary>What was made, and how.</summary>
-    public Record Add(byte[] model, TrainingOptions options, float temperature) => Add($"""
+    public Record Add(byte[] model, long weights, TrainingOptions options, float temperature) => Add($"""
         # The network that reads digits
 
-        `digits.onnx` ({model.Length:N0} bytes, {Parameters.Used:N0} weights) was written, and this record with it, by
+        `digits.onnx` ({model.Length:N0} bytes, {weights:N0} weights) was written, and this record with it, by
 
         ```
         dotnet run -c Release --project tests/Companion.Sight.Training -- {options}
@@ -27,7 +27,7 @@ internal sealed class Record
         - sha256 of the network: `{Convert.ToHexStringLower(SHA256.HashData(model))}`
         - {options.Samples:N0} drawn samples, half of them {Sizes(SampleRange.Big)}, half {Sizes(SampleRange.Small)};
           {100 * SampleRange.NoDigits:0} % are no digit; {options.Rounds} rounds through them
-        - temperature, fitted on the tuning families: {temperature:0.000}
+        - temperature, {Calibration.Caution} times what fits the tuning families best: {temperature:0.000}
         - what is drawn, and with which faults: `tests/Companion.Sight.Training/Samples`; all figures below are of samples with the same faults
 
         """);

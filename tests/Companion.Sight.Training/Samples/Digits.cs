@@ -14,7 +14,7 @@ internal static class Digits
         var lettering = Lettering.Pick(random, families, height);
         return random.Chance(warped)
             ? lettering.Shape(digit, Bent(random, lettering.Outline(((char)('1' + digit)).ToString()), height))
-            : lettering.Digit(digit);
+            : lettering.Digit(digit) with { Neighbour = lettering.Digit(random.Next(9)) };
     }
 
     /// <summary>A 1 that is but an upright stroke, as some faces and many hands have it.</summary>

@@ -19,13 +19,29 @@ internal static class Remains
             canvas.DrawLine(-1, y, size.Width + 1, y, paint);
     }
 
+    /// <summary>The digit beside this one in a row of marks, so near that it was cut off where the two meet.</summary>
+    /// <returns>Where the glyph is: to where it was cut, now a little of its own being lost, now a little of the other's left.</returns>
+    public static SKRect Neighbour(Random random, SKCanvas canvas, SceneColours colours, SKRect box, Subject neighbour, float height)
+    {
+        var gap = random.Between(-0.06f, 0.1f) * height;
+        var cut = gap / 2 + random.Between(-0.06f, 0.06f) * height;
+        var isRight = random.Chance(0.5);
+        using var paint = new SKPaint { IsAntialias = true, Color = colours.Ink };
+        canvas.Save();
+        canvas.Translate(
+            isRight ? box.Right + gap - neighbour.Bounds.Left : box.Left - gap - neighbour.Bounds.Right, box.MidY - neighbour.Bounds.MidY);
+        neighbour.Paint(canvas, paint);
+        canvas.Restore();
+        return isRight ? new(box.Left, box.Top, box.Right + cut, box.Bottom) : new(box.Left - cut, box.Top, box.Right, box.Bottom);
+    }
+
     /// <summary>A line through the glyph, or the gap that is left where one was taken out.</summary>
     /// <returns>Where the glyph is, with the line where nobody cut it off.</returns>
     public static SKRect Strike(Random random, SKCanvas canvas, SceneColours colours, SKRect box, float height)
     {
         var gap = random.Chance(0.35);
         var thickness = Math.Max(0.7f, random.Between(0.04f, 0.1f) * height);
-        var beyond = random.Between(-0.05f, 0.2f) * height;
+        var beyond = random.Between(-0.05f, 0.28f) * height;
         var slope = random.Chance(0.5) ? random.Normal(0.05f) : random.Sign() * random.Between(0.3f, 1);
         var middle = box.MidY + random.Normal(0.06f) * box.Height;
         var rise = slope * box.Height / 2;

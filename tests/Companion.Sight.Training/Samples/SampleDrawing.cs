@@ -5,6 +5,9 @@ namespace Companion.Sight.Samples;
 /// <summary>Draws glyphs as they may be cut out of a frame: what the network is trained with, and what it is tested with.</summary>
 internal static class SampleDrawing
 {
+    // The part of the samples that are cut out of what stands beside them.
+    private const double Alone = 0.6;
+
     /// <summary>Draws one.</summary>
     /// <param name="random">What is left to the lot: the same seed gives the same sample.</param>
     /// <param name="families">The families to choose from.</param>
@@ -27,7 +30,8 @@ internal static class SampleDrawing
             box.Top - 0.7f + random.Normal(room),
             box.Right + 0.7f + random.Normal(room),
             box.Bottom + 0.7f + random.Normal(room));
-        return new(GlyphImage.Cut(InkOf(random, scene), cut), subject.Class, subject.Family);
+        var ink = InkOf(random, scene);
+        return new(GlyphImage.Cut(random.Chance(Alone) ? OwnInk.Of(ink, cut) : ink, cut), subject.Class, subject.Family);
     }
 
     private static Subject NoDigit(Random random, IReadOnlyList<FontFamily> families, float height) => random.Next(20) switch

@@ -20,7 +20,7 @@ internal sealed record Scene(SKBitmap Picture, SceneColours Colours, SKRect Box)
         // Drawn at another size and scaled, as a stream or a zoomed page is; never from fewer pixels than a small digit needs.
         var zoom = random.Chance(0.2) ? random.BetweenByRatio(Math.Clamp(SampleRange.Least / height, 0.7f, 1), 1.8f) : 1;
         var info = new SKImageInfo((int)(size.Width * zoom) + 1, (int)(size.Height * zoom) + 1, SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using var surface = SKSurface.Create(info, new SKSurfaceProperties(SKPixelGeometry.RgbHorizontal));
+        using var surface = SKSurface.Create(info, new SKSurfaceProperties(random.Chance(0.5) ? SKPixelGeometry.RgbHorizontal : SKPixelGeometry.BgrHorizontal));
         var canvas = surface.Canvas;
         canvas.Scale(zoom);
         Ground(random, canvas, colours, size);
@@ -31,7 +31,9 @@ internal sealed record Scene(SKBitmap Picture, SceneColours Colours, SKRect Box)
             subject.Paint(canvas, paint);
         canvas.Restore();
         var box = place.MapRect(subject.Bounds);
-        if (subject.MayBeStruck && random.Chance(0.1))
+        if (height < SampleRange.Small.To && subject.Neighbour is { } neighbour && random.Chance(0.06))
+            box = Remains.Neighbour(random, canvas, colours, box, neighbour, height);
+        if (subject.MayBeStruck && random.Chance(height < SampleRange.Small.To ? 0.16 : 0.1))
             box = Remains.Strike(random, canvas, colours, box, height);
         if (random.Chance(0.2))
             Remains.GridLine(random, canvas, colours, box, size, height);

@@ -8,7 +8,9 @@ namespace Companion.Sight.Samples;
 /// <param name="Bounds">Where its ink is, in pixels.</param>
 /// <param name="Paint">Draws it.</param>
 /// <param name="MayBeStruck">Whether it stays what it is with a line through it.</param>
-internal sealed record Subject(int Class, string Family, SKRect Bounds, Action<SKCanvas, SKPaint> Paint, bool MayBeStruck = true)
+/// <param name="Neighbour">What may stand beside it in a row of marks; null where nothing may.</param>
+internal sealed record Subject(
+    int Class, string Family, SKRect Bounds, Action<SKCanvas, SKPaint> Paint, bool MayBeStruck = true, Subject? Neighbour = null)
 {
     /// <summary>A filled outline.</summary>
     public static Subject Of(int kind, string family, SKPath path) =>
