@@ -26,9 +26,9 @@ internal sealed class CellVerdict
     // A digit fainter than this part of its like is something on the page's ground; one fainter than the second part may be.
     private const float Faint = 0.35f, Faintish = 0.5f;
 
-    // Ink that is expected to show less than so many times the noise may stand beside other ink and not be seen; thin strokes, which a
-    // compressed picture breaks, may be the only ink of the cell and not be seen.
-    private const float Visible = 1.5f, VisibleAlone = 3.5f;
+    // Ink that is expected to show less than so many times the noise may stand in a cell and not be seen: a compressed picture breaks thin
+    // strokes.
+    private const float Visible = 3.5f;
 
     private readonly float _bigFrom;
     private readonly float _highest;
@@ -57,7 +57,7 @@ internal sealed class CellVerdict
     private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, (sign.Height >= _bigFrom ? _big : _small).In(sign.Ink));
 
     // On a ground of nearly their colour the board's digits do not show.
-    private bool MayHide(CellInk ink, float visible) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, visible * ink.Noise));
+    private bool MayHide(CellInk ink) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, Visible * ink.Noise));
 
     /// <summary>The big digit of a cell; null where there is none.</summary>
     /// <param name="sketch">The cell.</param>
@@ -79,7 +79,7 @@ internal sealed class CellVerdict
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
             certainty = Math.Min(certainty, Unexplained);
-        if (big is null && MayHide(sketch.Ink, digits.Count > 0 ? Visible : VisibleAlone))
+        if (big is null && MayHide(sketch.Ink))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && big.Height > _highest)
             certainty = Math.Min(certainty, Unexplained);
