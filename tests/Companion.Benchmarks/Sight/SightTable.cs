@@ -19,14 +19,14 @@ internal static class SightTable
         using var playwright = await Playwright.CreateAsync();
         await using var browser = await playwright.Chromium.LaunchAsync(ChromiumExecutable.Options(playwright));
         var (screens, photographs) = (new SightTally(), new SightTally());
-        var (find, read, whole, unchanged) = (new Costs(), new Costs(), new Costs(), new Costs());
+        var (find, read, whole, fullHd, unchanged) = (new Costs(), new Costs(), new Costs(), new Costs(), new Costs());
         await foreach (var board in DrawnBoard.PaintAsync(browser, FirstSeed, boards))
         {
             var frame = board.Frame;
             var place = find.Of(() => GridFinder.Find(frame));
             screens.Add(board, place is null ? null : read.Of(() => BoardReader.Read(frame, place, GlyphReader.Standard, Lessons.None)));
             var sight = new BoardSight(GlyphReader.Standard);
-            whole.Of(() => sight.See(frame, Lessons.None));
+            (frame is { Width: 1920, Height: 1080 } ? fullHd : whole).Of(() => sight.See(frame, Lessons.None));
             unchanged.Of(() => sight.See(frame, Lessons.None));
             if (board.Style.Seed - FirstSeed < Photographs)
             {
@@ -44,7 +44,7 @@ internal static class SightTable
         output.WriteLine();
         SightTally.PrintConfusion(output, screens.MarksReadAs);
         output.WriteLine();
-        output.WriteLine($"find {find}; read {read}; a whole frame {whole}; nothing changed {unchanged}");
+        output.WriteLine($"find {find}; read {read}; a whole frame of 1,920 by 1,080 {fullHd}, of another size {whole}; nothing changed {unchanged}");
         foreach (var failure in screens.Failures)
             output.WriteLine(failure);
     }
