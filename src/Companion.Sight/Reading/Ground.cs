@@ -36,10 +36,7 @@ internal sealed class Ground
     {
         var mode = cell.Mode(null);
         var ground = new Ground(mode, default, default, cell);
-        var flat = 0;
-        for (var pixel = 0; pixel < cell.Count; pixel += cell.Stride)
-            flat += cell[pixel].Distance(mode) <= Flat ? cell.Stride : 0;
-        if (flat >= MostlyFlat * cell.Count)
+        if (cell.Near(mode, Flat, null).Count * cell.Stride >= MostlyFlat * cell.Count)
             return ground;
         for (var pass = 0; pass < 4; pass++)
             ground = ground.Refit(cell);

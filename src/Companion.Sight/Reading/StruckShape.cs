@@ -54,7 +54,7 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
         {
             var of = Overlay.Placed(look, x - left + right, y - top + down, width, height);
             var at = new PixelPoint(x - left + right + look.Width / 2f, y - top + down + look.Height / 2f);
-            plain = Math.Min(plain, Difference(own, of, width, null));
+            plain = Math.Min(plain, Difference(own, of, width, []));
             var difference = Difference(own, of, width, Line(at, size, 0, _halves[0], width, height));
             if (difference < struck)
                 (struck, best, middle) = (difference, of, at);
@@ -77,36 +77,44 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
         return sorted[sorted.Length / 2];
     }
 
-    // How much of each pixel the line covers.
-    private float[] Line(PixelPoint middle, float size, float aside, float half, int width, int height)
+    // The pixels that the line covers, and how much of each.
+    private List<(int Pixel, float Part)> Line(PixelPoint middle, float size, float aside, float half, int width, int height)
     {
         var (dx, dy) = (MathF.Cos(Angle), MathF.Sin(Angle));
         var (mx, my) = (middle.X + Right * size - aside * dy, middle.Y + Down * size + aside * dx);
         var reach = Length * size / 2;
-        var covered = new float[width * height];
-        for (var pixel = 0; pixel < covered.Length; pixel++)
+        // All of it lies within this box, and in each row within so much of it.
+        var thick = half + 0.5f;
+        var (across, along) = (Math.Abs(reach * dx) + thick + 1, Math.Abs(reach * dy) + thick + 1);
+        var (left, right) = (Math.Max(0, (int)(mx - across)), Math.Min(width, (int)(mx + across) + 1));
+        var (top, bottom) = (Math.Max(0, (int)(my - along)), Math.Min(height, (int)(my + along) + 1));
+        var slant = Math.Max(1e-3f, Math.Abs(dy));
+        var covered = new List<(int, float)>();
+        for (var y = top; y < bottom; y++)
         {
-            var (u, v) = (pixel % width + 0.5f - mx, pixel / width + 0.5f - my);
-            var across = Math.Clamp(half + 0.5f - Math.Abs(u * dy - v * dx), 0, Math.Min(1, 2 * half));
-            covered[pixel] = across * Math.Clamp(reach + 0.5f - Math.Abs(u * dx + v * dy), 0, 1);
+            var v = y + 0.5f - my;
+            var (centre, room) = (mx + v * dx / (dy < 0 ? -slant : slant), thick / slant + 1);
+            for (var x = (int)Math.Max(left, centre - room); x < Math.Min(right, centre + room); x++)
+            {
+                var u = x + 0.5f - mx;
+                var part = Math.Clamp(thick - Math.Abs(u * dy - v * dx), 0, Math.Min(1, 2 * half)) * Math.Clamp(reach + 0.5f - Math.Abs(u * dx + v * dy), 0, 1);
+                if (part > 0)
+                    covered.Add((y * width + x, part));
+            }
         }
 
         return covered;
     }
 
-    private static float Difference(float[] own, float[] of, int width, float[]? line)
+    private static float Difference(float[] own, float[] of, int width, List<(int Pixel, float Part)> line)
     {
         const float Covered = 0.5f, Faintest = 0.4f, Strongest = 1.6f, FaintestLine = 0.5f;
-        var (product, squares, ink, cover) = (0f, 0f, 0f, 0f);
-        if (line is null)
-            (product, squares) = (TensorPrimitives.Dot<float>(own, of), TensorPrimitives.SumOfSquares<float>(of));
-        for (var pixel = 0; pixel < line?.Length; pixel++)
+        var (product, squares, ink, cover) = (TensorPrimitives.Dot<float>(own, of), TensorPrimitives.SumOfSquares<float>(of), 0f, 0f);
+        foreach (var (pixel, part) in line)
         {
-            var covered = line[pixel];
-            var free = 1 - covered;
-            (product, squares) = (product + free * own[pixel] * of[pixel], squares + free * of[pixel] * of[pixel]);
-            if (covered > Covered)
-                (ink, cover) = (ink + covered * own[pixel], cover + covered * covered);
+            (product, squares) = (product - part * own[pixel] * of[pixel], squares - part * of[pixel] * of[pixel]);
+            if (part > Covered)
+                (ink, cover) = (ink + part * own[pixel], cover + part * part);
         }
 
         var strength = Math.Clamp(product / Math.Max(1e-3f, squares), Faintest, Strongest);
@@ -114,8 +122,8 @@ internal readonly record struct StruckShape(float Right, float Down, float Lengt
         var painted = new float[own.Length];
         TensorPrimitives.Multiply(of, strength, painted);
         TensorPrimitives.Min(painted, 1, painted);
-        for (var pixel = 0; pixel < line?.Length; pixel++)
-            painted[pixel] += line[pixel] * (dark - painted[pixel]);
+        foreach (var (pixel, part) in line)
+            painted[pixel] += part * (dark - painted[pixel]);
         TensorPrimitives.Subtract(own, painted, painted);
         return TensorPrimitives.SumOfMagnitudes<float>(Overlay.Blurred(painted, width)) / (strength * Math.Max(1e-3f, TensorPrimitives.Sum<float>(of)));
     }
