@@ -45,6 +45,19 @@ public sealed class ForecastTests(Chromium chromium) : IAsyncLifetime
         Assert.DoesNotContain("wing", await overlay.ContentAsync(), StringComparison.OrdinalIgnoreCase);
     }
 
+    [Fact]
+    public async Task Beside_the_run_sheet_there_is_little_room_and_the_words_keep_within_it()
+    {
+        await using var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1920, Height = 1080 } });
+        var presenter = await PresenterPage.OpenAsync(context, _companion);
+        var line = presenter.Page.GetByRole(AriaRole.Region, new() { Name = "Featured rules" }).GetByRole(AriaRole.Button, new() { Name = "XY-wing" });
+        await Assertions.Expect(line).ToContainTextAsync("easier steps away", Patiently);
+        await presenter.PressAsync("o");
+        await Assertions.Expect(presenter.Page.GetByRole(AriaRole.Region, new() { Name = "Run sheet" })).ToBeVisibleAsync();
+
+        Assert.True(await line.EvaluateAsync<bool>("line => line.scrollWidth <= line.clientWidth"));
+    }
+
     private static async Task<int> StepsAsync(ILocator line) =>
         int.Parse(Regex.Match(await line.TextContentAsync() ?? "", @"(\d+) easier").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
 }
