@@ -54,14 +54,14 @@ public sealed class AfterShowCommandTests : IDisposable
         Assert.Equal((1920, 1080), (sheet.Width, sheet.Height));
     }
 
-    // A show of so many hard puzzles that looking at it takes seconds. Ctrl+C does what TERM does.
+    // A show of so many hard puzzles that looking at it takes many seconds. Ctrl+C does what TERM does.
     [Fact]
     public async Task A_recap_that_is_stopped_leaves_every_file_as_it_was()
     {
         using var folder = new TemporaryFolder();
         var at = new DateTimeOffset(2026, 1, 1, 20, 0, 0, TimeSpan.Zero);
         using (var log = SqliteEventLog.Open(DataFolder.Open(folder.Path)))
-            log.Append(0, [.. Enumerable.Range(0, 60).Select(index => new PuzzleLoaded(at.AddMinutes(index), Grids.EssayTwo, "", "", ""))]);
+            log.Append(0, [.. Enumerable.Range(0, 600).Select(index => new PuzzleLoaded(at.AddMinutes(index), Grids.EssayTwo, "", "", ""))]);
         await File.WriteAllTextAsync(_folder.In("recap.pdf"), "of last week", TestContext.Current.CancellationToken);
         var before = Directory.GetFileSystemEntries(_folder.Path);
 
