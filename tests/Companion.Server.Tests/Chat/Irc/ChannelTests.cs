@@ -116,10 +116,11 @@ public sealed class ChannelTests(NgircdFixture fixture) : IClassFixture<NgircdFi
         await chat.Until(() => listener.Heard == 256);
 
         listener.Release();
-        await chat.Until(() => listener.Heard >= 513);
+        await chat.Until(() => listener.Heard >= 512);
         await flooder.Say("hint");
         await chat.Until(() => listener.Last == "hint");
-        Assert.Equal(514, listener.Heard); // 256 being answered, one in hand, 256 that waited, and the new one
+        // 256 being answered, 256 that waited, and the new one; and one in hand, where it was taken up before the others came.
+        Assert.InRange(listener.Heard, 513, 514);
     }
 
     [Fact]
