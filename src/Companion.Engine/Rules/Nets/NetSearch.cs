@@ -18,7 +18,7 @@ internal sealed class NetSearch
     private readonly NetTrial _trial = new();
     private readonly NetTrial _help = new();
     private readonly Lock _lock = new();
-    private readonly List<(int Rounds, int Candidate)> _refuted = [];
+    private readonly List<Refuted> _refuted = [];
 
     // The nets that were found, by the number of the trial: trials go by the steps, then by the candidate.
     private readonly SortedList<int, Candidate[]> _nets = [];
@@ -53,7 +53,7 @@ internal sealed class NetSearch
 
         foreach (var (number, steps) in _nets)
         {
-            if (found.IsFull || !found.Add(Net.OfSingles(board, _graph[CandidateOf(number)], steps).Deduce(rule)))
+            if (found.IsFull || !found.Add(Net.OfSingles(board, _graph[RefutedOf(number).Candidate], steps).Deduce(rule)))
                 return;
         }
     }
@@ -64,11 +64,11 @@ internal sealed class NetSearch
         for (var candidate = 0; candidate < _graph.Count && !_found.IsFull; candidate++)
         {
             if (_trial.RoundsFrom(candidate) is { } rounds)
-                _refuted.Add((rounds, candidate));
+                _refuted.Add(new(candidate, rounds));
         }
     }
 
-    private int CandidateOf(int number) => _refuted[number % _refuted.Count].Candidate;
+    private Refuted RefutedOf(int number) => _refuted[number % _refuted.Count];
 
     private int StepsOf(int number) => number / _refuted.Count;
 
@@ -77,8 +77,12 @@ internal sealed class NetSearch
     {
         while (trial.Tried < most && Take() is { } number)
         {
-            if (trial.Refutes(CandidateOf(number), StepsOf(number), () => _found.IsFull || Volatile.Read(ref _end) <= number))
+            var refuted = RefutedOf(number);
+            if (refuted.CountSteps(trial) <= StepsOf(number)
+                && trial.Refutes(refuted.Candidate, StepsOf(number), () => _found.IsFull || Volatile.Read(ref _end) <= number))
+            {
                 Keep(number, trial.Path);
+            }
         }
     }
 
@@ -89,7 +93,7 @@ internal sealed class NetSearch
             while (_next < _end && !_found.IsFull)
             {
                 var number = _next++;
-                if (_refuted[number % _refuted.Count].Rounds <= StepsOf(number))
+                if (RefutedOf(number).LeastSteps <= StepsOf(number))
                     return number;
             }
 
@@ -116,5 +120,24 @@ internal sealed class NetSearch
         Volatile.Write(ref _end, end);
         while (_nets.Count > 0 && _nets.GetKeyAtIndex(_nets.Count - 1) >= end)
             _nets.RemoveAt(_nets.Count - 1);
+    }
+
+    // A candidate that is refuted, and of how many steps a net is at least that does so.
+    private sealed class Refuted(int candidate, int rounds)
+    {
+        private bool _isCounted;
+
+        public int Candidate => candidate;
+
+        public int LeastSteps { get; private set; } = rounds;
+
+        // Landmarks ask for more steps than rounds do, and take longer: they are counted when its turn comes.
+        public int CountSteps(NetTrial trial)
+        {
+            if (!_isCounted)
+                LeastSteps = Math.Max(LeastSteps, trial.LeastSteps(Candidate));
+            _isCounted = true;
+            return LeastSteps;
+        }
     }
 }

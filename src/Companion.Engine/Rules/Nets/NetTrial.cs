@@ -7,12 +7,12 @@ namespace Companion.Engine.Rules.Nets;
 /// </summary>
 /// <remarks>
 /// A net is a set of singles that can be placed in some order; each set is tried once, in one of its orders: a single that was
-/// tried is left out of what comes after it beside it. And only where as many rounds, in each of which all singles at once are
-/// placed, lead to a dead end: no net has fewer steps than rounds.
+/// tried is left out of what comes after it beside it. And only where there are no more landmarks than steps.
 /// </remarks>
 internal sealed class NetTrial
 {
     private readonly NetWalk _walk = new();
+    private readonly NetLandmarks _landmarks;
 
     // The singles that are under consideration, level upon level.
     private readonly List<int> _singles = [];
@@ -22,6 +22,9 @@ internal sealed class NetTrial
     private ulong[] _ready = [];
     private Func<bool> _isOff = () => false;
     private bool _isStopped;
+
+    /// <summary>Makes one; it begins with a board.</summary>
+    internal NetTrial() => _landmarks = new(_walk);
 
     /// <summary>The steps of the net found last.</summary>
     internal IReadOnlyList<int> Path => _path;
@@ -41,15 +44,30 @@ internal sealed class NetTrial
         return !_walk.IsDead;
     }
 
-    /// <summary>How many rounds lead from a candidate to a dead end, in each of which all singles are placed; null where none do.</summary>
+    /// <summary>
+    /// How many rounds lead from a candidate to a dead end, in each of which all singles are placed; null where none do. No net has
+    /// fewer steps.
+    /// </summary>
     internal int? RoundsFrom(int candidate)
     {
         var mark = Suppose(candidate);
-        PlaceRounds(since: 0, most: int.MaxValue, out var rounds);
+        var rounds = PlaceRounds();
         var isDead = _walk.IsDead;
-        GiveUpRounds(first: 0, mark);
-        Forget(candidate);
+        ForgetFrom(first: 0);
+        _singles.Clear();
+        GiveUp(candidate, mark);
         return isDead ? rounds : null;
+    }
+
+    /// <summary>How many steps a net that refutes a candidate has at least, by its landmarks; there is one.</summary>
+    internal int LeastSteps(int candidate)
+    {
+        var mark = Suppose(candidate);
+        _landmarks.Begin(_graph);
+        if (!_walk.IsDead)
+            _landmarks.Extend(most: int.MaxValue, _known);
+        GiveUp(candidate, mark);
+        return _landmarks.Count;
     }
 
     /// <summary>Whether a net of so many steps refutes a candidate, if none of fewer does; its steps are then <see cref="Path"/>.</summary>
@@ -61,7 +79,8 @@ internal sealed class NetTrial
         (_isOff, _isStopped) = (isOff, false);
         _path.Clear();
         var mark = Suppose(candidate);
-        var refutes = _walk.IsDead || GoOn(steps, since: 0);
+        _landmarks.Begin(_graph);
+        var refutes = _walk.IsDead || GoOn(steps);
         GiveUp(candidate, mark);
         return refutes;
     }
@@ -80,20 +99,15 @@ internal sealed class NetTrial
         Forget(candidate);
     }
 
-    // Since: how many choices had come up before those whose singles may be placed.
-    private bool GoOn(int steps, int since)
+    private bool GoOn(int steps)
     {
-        if (steps == 0 || IsOff())
-            return false;
-        var rounds = steps > 1 ? RoundsToDeadEnd(steps, since) : 1;
-        if (rounds > steps)
+        if (steps == 0 || IsOff() || (steps > 1 && !_landmarks.Extend(steps, _known)))
             return false;
         var first = _singles.Count;
-        _walk.AddSingles(since, _known, _singles);
+        _walk.AddSingles(since: 0, _known, _singles);
         var last = _singles.Count;
         ForgetFrom(first);
-        // Where there are as many rounds as steps each has one of them, so that what can be placed now cannot be placed later on.
-        var isOver = steps == 1 ? EndsWith(LastStep(first)) : GoesOnBy(first, last, steps, rounds == steps ? _walk.Mark.Ready : since);
+        var isOver = steps == 1 ? EndsWith(LastStep(first)) : GoesOnBy(first, last, steps);
         ForgetFrom(first);
         _singles.RemoveRange(first, last - first);
         return isOver;
@@ -102,12 +116,12 @@ internal sealed class NetTrial
     // Not asked for each board: asking takes longer than some of them do.
     private bool IsOff() => _isStopped || ((++Tried & 15) == 0 && (_isStopped = _isOff()));
 
-    private bool GoesOnBy(int first, int last, int steps, int since)
+    private bool GoesOnBy(int first, int last, int steps)
     {
         for (var at = first; at < last; at++)
         {
             _known.AsSpan().Set(_singles[at]);
-            if (Place(_singles[at], steps - 1, since))
+            if (Place(_singles[at], steps - 1))
                 return true;
         }
 
@@ -139,54 +153,38 @@ internal sealed class NetTrial
         return null;
     }
 
-    private bool Place(int single, int stepsLeft, int since)
+    private bool Place(int single, int stepsLeft)
     {
-        var mark = _walk.Mark;
+        var (mark, level) = (_walk.Mark, _landmarks.Level);
         _path.Add(single);
-        _walk.Place(single);
-        var isOver = _walk.IsDead || GoOn(stepsLeft, since);
+        var isOver = _landmarks.GoOn(single, _known) && _landmarks.Count <= stepsLeft && LeadsOn(single, stepsLeft);
         _walk.GoBack(mark);
+        _landmarks.GoBack(level);
         if (!isOver)
             _path.RemoveAt(_path.Count - 1);
         return isOver;
     }
 
-    // How many rounds lead from here to a dead end; more than so many where it takes more.
-    private int RoundsToDeadEnd(int most, int since)
+    private bool LeadsOn(int single, int stepsLeft)
     {
-        var mark = _walk.Mark;
-        var first = _singles.Count;
-        var placed = PlaceRounds(since, most - 1, out var rounds);
-        if (!_walk.IsDead)
-            rounds = LastStep(placed) is null ? most + 1 : most;
-        GiveUpRounds(first, mark);
-        return rounds;
+        _walk.Place(single);
+        return _walk.IsDead || GoOn(stepsLeft);
     }
 
-    // Goes on by rounds until there is a dead end, nothing more to place, or there were enough; then the singles of one more are known.
-    // Tells where those begin that were not placed.
-    private int PlaceRounds(int since, int most, out int rounds)
+    // Goes on by rounds until there is a dead end or nothing more to place; tells how many.
+    private int PlaceRounds()
     {
-        var placed = _singles.Count;
-        for (rounds = 0; !_walk.IsDead; rounds++)
+        var (placed, since) = (0, 0);
+        for (var rounds = 0; ; rounds++)
         {
             var ready = _walk.Mark.Ready;
             _walk.AddSingles(since, _known, _singles);
             since = ready;
-            if (placed == _singles.Count || rounds == most)
-                break;
+            if (_walk.IsDead || placed == _singles.Count)
+                return rounds;
             while (placed < _singles.Count && !_walk.IsDead)
                 _walk.Place(_singles[placed++]);
         }
-
-        return placed;
-    }
-
-    private void GiveUpRounds(int first, (int, int) mark)
-    {
-        _walk.GoBack(mark);
-        ForgetFrom(first);
-        _singles.RemoveRange(first, _singles.Count - first);
     }
 
     private void ForgetFrom(int first)

@@ -133,6 +133,16 @@ internal sealed class NetWalk
         }
     }
 
+    /// <summary>Whether a choice that had come up has its last candidate still, a single.</summary>
+    /// <param name="ready">How many choices had come up before it.</param>
+    /// <param name="single">The single.</param>
+    internal bool IsSingle(int ready, out int single)
+    {
+        var choice = _ready[ready];
+        single = LastOf(choice);
+        return HasOneLeft(choice);
+    }
+
     /// <summary>Whether a candidate that stands leads to a dead end at once, if it is placed.</summary>
     /// <param name="candidate">The candidate.</param>
     /// <param name="singles">All singles that have come up, as a row.</param>
