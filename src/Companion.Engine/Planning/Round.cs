@@ -7,7 +7,7 @@ namespace Companion.Engine.Planning;
 /// <summary>All that the easiest rule which finds anything finds on a board, to be carried out together.</summary>
 /// <param name="Board">The board.</param>
 /// <param name="Rung">The rung of the rule.</param>
-/// <param name="Open">The deductions, at least one; of a last resort only the first.</param>
+/// <param name="Open">The deductions, at least one.</param>
 public sealed record Round(Board Board, Rung Rung, ImmutableArray<Deduction> Open)
 {
     /// <summary>How many different things follow. Where it is 1 there is only one way on.</summary>

@@ -81,7 +81,7 @@ public sealed record Route(Ladder Ladder, ImmutableArray<Round> Rounds, Board En
     {
         foreach (var rung in ladder.Rungs)
         {
-            var found = new Findings(rung.Rule.Effort == Effort.LastResort ? 1 : int.MaxValue, cancel) { Cores = cores };
+            var found = new Findings(int.MaxValue, cancel) { Cores = cores };
             rung.Rule.Find(board, found);
             cancel.ThrowIfCancellationRequested();
             if (found.Count > 0)

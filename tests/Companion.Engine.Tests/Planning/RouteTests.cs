@@ -53,6 +53,17 @@ public sealed class RouteTests
     }
 
     [Fact]
+    public void A_round_of_a_last_resort_is_all_that_it_finds_too()
+    {
+        var rounds = OpenData.Puzzles("hard-1465-part.txt", oneOf: 30)
+            .SelectMany(puzzle => Route.From(Board.Parse(puzzle), ShippedLadder.Ladder, Stop).Rounds)
+            .Where(round => round.Rung.Rule.Effort == Effort.LastResort).ToList();
+
+        Assert.Contains(rounds, round => round.Ways > 1);
+        Assert.All(rounds, round => Assert.Equal(RuleCheck.Find(round.Rung.Rule, round.Board), round.Open));
+    }
+
+    [Fact]
     public void The_steps_of_a_round_leave_out_only_what_was_said_before()
     {
         foreach (var round in OwnPuzzles.All.SelectMany(puzzle => Route.From(Board.Parse(puzzle), Ladder.Standard, Stop).Rounds))
