@@ -10,4 +10,11 @@ namespace Companion.Sight;
 /// <param name="IsStruck">Whether a line goes through it.</param>
 /// <param name="Certainty">How sure the reading is, from 0 to 1.</param>
 /// <param name="Glyph">What was read, so that a correction can be learned.</param>
-public sealed record MarkReading(Digit Digit, float X, float Y, float Height, bool IsStruck, float Certainty, GlyphImage Glyph);
+public sealed record MarkReading(Digit Digit, float X, float Y, float Height, bool IsStruck, float Certainty, GlyphImage Glyph)
+{
+    // What only has nothing to be compared with is surer than this.
+    private const float Doubtful = 0.8f;
+
+    /// <summary>Whether something speaks against the reading, as a line that may go through the mark does.</summary>
+    public bool IsDoubtful => Certainty < Doubtful;
+}

@@ -6,8 +6,14 @@ export const sampleSide = 144;
 /** The side of a tile; small enough that a small mark fills a good part of one. */
 const tile = 4;
 
-/** Below this a tile changes by itself, as captured pictures do. Mean difference of its pixels, of 255. */
-const noise = 5;
+/** By so much a pixel changes by itself, as captured pictures do; of 255. */
+const flicker = 4;
+
+/**
+ * What the pixels of a tile change by beyond that, together, where something was drawn: a line of one screen pixel through a small
+ * mark covers little of each pixel and may lie in several tiles.
+ */
+const least = 10;
 
 /** The brightness of each pixel of a picture of `sampleSide` by `sampleSide`, with a share of its colour. */
 export function fingerprintOf(pixels: Uint8ClampedArray): Uint8Array {
@@ -20,23 +26,23 @@ export function fingerprintOf(pixels: Uint8ClampedArray): Uint8Array {
   return values;
 }
 
-/** Whether a tile of the two differs by more than noise. */
+/** Whether a tile of the two differs by more than pictures do by themselves. */
 export function differs(one: Uint8Array, other: Uint8Array): boolean {
   if (one.length !== other.length) return true;
   const side = Math.round(Math.sqrt(one.length));
   for (let top = 0; top < side; top += tile) {
     for (let left = 0; left < side; left += tile) {
-      if (sumOf(one, other, side, top, left) > noise * tile * tile) return true;
+      if (changeOf(one, other, side, top, left) >= least) return true;
     }
   }
   return false;
 }
 
-function sumOf(one: Uint8Array, other: Uint8Array, side: number, top: number, left: number): number {
+function changeOf(one: Uint8Array, other: Uint8Array, side: number, top: number, left: number): number {
   let sum = 0;
   for (let y = top; y < Math.min(top + tile, side); y++) {
     for (let at = y * side + left; at < y * side + Math.min(left + tile, side); at++)
-      sum += Math.abs((one[at] ?? 0) - (other[at] ?? 0));
+      sum += Math.max(0, Math.abs((one[at] ?? 0) - (other[at] ?? 0)) - flicker);
   }
   return sum;
 }

@@ -21,6 +21,22 @@ test('a small mark anywhere is seen', () => {
     expect(differs(blank(), painted(at, at, 1, 2, 60))).toBe(true);
 });
 
+test('a thin line through a mark is seen wherever it lies', () => {
+  // A line of one screen pixel through a 2 of twelve, as a browser samples it.
+  const darker = [
+    [0, 0, 12, 5],
+    [0, 0, 10, 3],
+    [14, 6, 0, 0],
+    [6, 1, 0, 0],
+  ];
+  for (const at of [0, 1, 2, 3, 18, 71]) {
+    const struck = blank();
+    for (const [y, row] of darker.entries())
+      for (const [x, by] of row.entries()) struck[(at + y) * sampleSide + at + x] = 240 - by;
+    expect(differs(blank(), struck)).toBe(true);
+  }
+});
+
 test('noise is not seen, not even everywhere', () => {
   const noisy = blank().map((value, at) => value + ((at * 7919) % 9) - 4);
   expect(differs(blank(), noisy)).toBe(false);

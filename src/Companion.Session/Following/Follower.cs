@@ -80,7 +80,7 @@ public sealed record Follower
         var said = IsSaid(cell, seen);
         var content = said ? Words[cell].Meant : seen.Content;
         if (WithMarks)
-            return new(content, seen.IsGiven, said || seen.IsSure);
+            return seen with { Content = content, IsSure = said || seen.IsSure };
         // Whatever the small digits are, they are no big one.
         var isMarked = content.Digit is null && !content.IsEmpty;
         return new(content.WithoutMarks(), seen.IsGiven, said || seen.IsSure || isMarked);
@@ -102,9 +102,9 @@ public sealed record Follower
 
     private FollowStep Follow(Screen meant, CellSet steady, SessionState state, DateTimeOffset now)
     {
-        // A sign that is read as nothing at all is no empty cell.
+        // A sign that is read as nothing at all is no empty cell, and a line that was not made out leaves its mark unlike itself.
         var changed = steady & meant.Where((cell, seen) =>
-            !Taken.TryGetValue(cell, out var taken) || taken != seen.Content || (seen.Content.IsEmpty && !seen.IsSure));
+            !Taken.TryGetValue(cell, out var taken) || taken != seen.Content || (!seen.IsSure && (seen.Content.IsEmpty || seen.HasDoubtfulMark)));
         var held = Holding.Of(meant, changed, state.Grid, cell => IsSaid(cell, Before![cell]));
         if (held.Count(each => each.Reason == HeldReason.Unsure) > MostUnsure)
             return new(this, FollowStatus.GridNotFound, []);

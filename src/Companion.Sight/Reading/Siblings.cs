@@ -45,6 +45,9 @@ internal sealed class Siblings
 
     private readonly List<Sign>[] _looks = [.. Enumerable.Range(0, Engine.Digit.Count).Select(_ => new List<Sign>())];
 
+    // For a look a mark that is as good as the same: a look is compared with that one as others are with the look.
+    private readonly Dictionary<Sign, Sign> _twins = [];
+
     private Siblings(List<Sign> marks)
     {
         foreach (var group in marks.Where(mark => IsPlain(mark)).GroupBy(mark => mark.Alone.Reading.Digit!.Value.Index))
@@ -107,7 +110,7 @@ internal sealed class Siblings
     private static bool IsPlain(Sign mark) =>
         mark.Alone is { IsStruck: false, Reading: { Digit: not null, Certainty: >= CellReading.Sure } };
 
-    private static void FindLooks(List<Sign> looks, Sign[] group)
+    private void FindLooks(List<Sign> looks, Sign[] group)
     {
         var count = Math.Min(group.Length, Candidates);
         for (var index = 0; index < count && looks.Count < Looks; index++)
@@ -117,7 +120,10 @@ internal sealed class Siblings
             for (var look = looks.Count - 1; look >= 0 && isNew; look--)
             {
                 var over = Overlay.Of(mark.Patch, looks[look].Patch);
-                if (over.IsSuspicious || over.Astray < Same)
+                var isTwin = !over.IsSuspicious && over.Astray < Same;
+                if (isTwin)
+                    _twins.TryAdd(looks[look], mark);
+                if (isTwin || over.IsSuspicious)
                     isNew = false;
                 else if (Overlay.Of(looks[look].Patch, mark.Patch).IsSuspicious)
                     looks.RemoveAt(look);
@@ -230,9 +236,10 @@ internal sealed class Siblings
     private Fit? Best(Sign mark, int digit, float enough)
     {
         Fit? best = null;
-        foreach (var look in _looks[digit])
+        foreach (var each in _looks[digit])
         {
-            if (look == mark || !IsComparable(mark, look))
+            var look = each == mark ? _twins.GetValueOrDefault(mark) : each;
+            if (look is null || !IsComparable(mark, look))
                 continue;
             var (over, isReset) = Laid(mark, look);
             if (best is null || over.Astray < best.Value.Over.Astray)

@@ -1,6 +1,5 @@
 using Companion.Engine;
 using Companion.Session.Events;
-using Companion.Sight.Tests.Digits;
 
 namespace Companion.Browser.Tests.Following;
 
@@ -10,7 +9,7 @@ public sealed class OtherLookTests(SharingBrowser browser) : WithFollowing(brows
     [Fact]
     public async Task What_is_played_is_in_the_log_entry_by_entry()
     {
-        var (program, presenter) = await FollowAsync(SolvingLook.DarkCanvas(await HandwritingAsync()));
+        var (program, presenter) = await FollowAsync(await OtherLookAsync());
         await BeginAsync(program, presenter);
         await program.PlayAsync("r1c3", "d", "4");
         await ExpectAsync(presenter, "r1c3", "4");
@@ -27,11 +26,5 @@ public sealed class OtherLookTests(SharingBrowser browser) : WithFollowing(brows
             new EntryUndone(default),
         ];
         Assert.Equal(played, KeptLog.Entries(Companion.Folder));
-    }
-
-    private static Task<byte[]> HandwritingAsync()
-    {
-        var folder = Path.Combine(HeldOutFonts.Folder, "node_modules", "@expo-google-fonts", "patrick-hand");
-        return File.ReadAllBytesAsync(Directory.GetFiles(folder, "*.ttf", SearchOption.AllDirectories)[0], TestContext.Current.CancellationToken);
     }
 }

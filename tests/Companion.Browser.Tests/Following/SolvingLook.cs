@@ -14,11 +14,13 @@ internal static class SolvingLook
           .cell.chosen { background: #cfe3ff }
           .digit { font-size: 42px; line-height: 62px; color: #1d5fb8 } .given { color: #111; font-weight: 600 }
           .corner { position: absolute; font-size: 15px; line-height: 15px; color: #333 }
+          .item { position: relative; display: inline-block; line-height: 20px; margin: 0 2px }
           .list { position: absolute; inset: 0; font-size: 17px; line-height: 62px; color: #333 }
+          .line { position: absolute; left: calc(50% - 8px); width: 16px; top: 50%; height: 1px; background: #111; transform: rotate(40deg) }
           #clock { position: absolute; left: 720px; top: 110px }
           #keys { position: absolute; left: 720px; top: 60px; line-height: 28px }
         </style>
-        <h1>An evening's puzzle</h1><div id="grid"><div id="drawn"></div></div><p id="keys">Digits: D, corners: X, list: C, undo: Ctrl+Z</p><p id="clock"></p>
+        <h1>An evening's puzzle</h1><div id="grid"><div id="drawn"></div></div><p id="keys">Digits: D, corners: X, list: C, line: S, undo: Ctrl+Z</p><p id="clock"></p>
         <script>
           const places = [[5, 4], [46, 4], [5, 43], [46, 43]];
           window.look = (cells, chosen) => document.getElementById('drawn').replaceChildren(...cells.map((cell, at) => {
@@ -27,17 +29,23 @@ internal static class SolvingLook
               + (chosen.includes(at) ? ' chosen' : '');
             box.style.left = at % 9 * 64 + 'px';
             box.style.top = Math.floor(at / 9) * 64 + 'px';
-            const write = (kind, text, place) => {
+            const write = (to, kind, text) => {
               const span = document.createElement('span');
               span.className = kind;
               span.textContent = text;
-              if (place) [span.style.left, span.style.top] = place.map((n) => n + 'px');
-              box.append(span);
+              to.append(span);
+              return span;
             };
-            if (cell.digit) write('digit' + (cell.given ? ' given' : ''), cell.digit);
+            const mark = (to, kind, text) => {
+              const span = write(to, kind, text);
+              if (cell.struck.includes(text)) write(span, 'line', '');
+              return span;
+            };
+            if (cell.digit) write(box, 'digit' + (cell.given ? ' given' : ''), cell.digit);
             else {
-              [...cell.corners].sort().forEach((mark, n) => write('corner', mark, places[n]));
-              if (cell.list.length > 0) write('list', [...cell.list].sort().join(''));
+              [...cell.corners].sort().forEach((each, n) => [mark(box, 'corner', each).style.left, box.lastChild.style.top] = places[n].map((at) => at + 'px'));
+              const list = write(box, 'list', '');
+              [...cell.list].sort().forEach((each) => mark(list, 'item', each));
             }
             return box;
           }));
@@ -85,10 +93,14 @@ internal static class SolvingLook
                 pen.fillStyle = colour;
                 pen.fillText(text, x + right, y + down);
               };
+              const mark = (text, right, down) => {
+                write(text, 20, '#b9c4d4', right, down);
+                if (cell.struck.includes(text)) pen.fillRect(x + right - 8, y + down - 1, 16, 2);
+              };
               if (cell.digit) write(cell.digit, 46, cell.given ? '#f2f5fa' : '#ffb454', 0, 0);
               else {
-                [...cell.corners].sort().forEach((mark, n) => write(mark, 20, '#b9c4d4', n % 2 ? 22 : -22, n < 2 ? -22 : 20));
-                if (cell.list.length > 0) write([...cell.list].sort().join(' '), 20, '#b9c4d4', 0, 0);
+                [...cell.corners].sort().forEach((each, n) => mark(each, n % 2 ? 22 : -22, n < 2 ? -22 : 20));
+                [...cell.list].sort().forEach((each, n, { length }) => mark(each, (n - (length - 1) / 2) * 15, 0));
               }
             });
           };

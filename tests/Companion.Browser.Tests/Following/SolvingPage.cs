@@ -3,8 +3,8 @@ using Microsoft.Playwright;
 namespace Companion.Browser.Tests.Following;
 
 /// <summary>
-/// A made-up program in which a presenter solves: a page with a grid, digits, marks in corners and in the middle, a selection and undo,
-/// in one of its looks. It knows nothing of the companion.
+/// A made-up program in which a presenter solves: a page with a grid, digits, marks in corners and in the middle, lines through
+/// marks, a selection and undo, in one of its looks. It knows nothing of the companion.
 /// </summary>
 internal sealed class SolvingPage
 {
@@ -36,7 +36,7 @@ internal sealed class SolvingPage
             draw();
           };
           window.begin = (givens) => {
-            cells = [...givens].map((digit) => ({ digit: digit === '0' ? '' : digit, given: digit !== '0', corners: [], list: [] }));
+            cells = [...givens].map((digit) => ({ digit: digit === '0' ? '' : digit, given: digit !== '0', corners: [], list: [], struck: [] }));
             [chosen, past] = [[], []];
             draw();
           };
@@ -44,11 +44,12 @@ internal sealed class SolvingPage
           window.writeGiven = (at, text) => { cells = cells.map((cell, index) => index === at ? { ...cell, digit: text } : cell); draw(); };
           addEventListener('keydown', (event) => {
             if (event.ctrlKey && event.key === 'z') { cells = past.pop() ?? cells; draw(); event.preventDefault(); }
-            else if ('dxc'.includes(event.key)) way = event.key;
-            else if (event.key === 'Backspace') enter((cell) => cell.digit ? { ...cell, digit: '' } : { ...cell, corners: [], list: [] });
+            else if ('dxcs'.includes(event.key)) way = event.key;
+            else if (event.key === 'Backspace') enter((cell) => cell.digit ? { ...cell, digit: '' } : { ...cell, corners: [], list: [], struck: [] });
             else if (/^[1-9]$/.test(event.key))
-              enter((cell) => way === 'd' ? { ...cell, digit: event.key, corners: [], list: [] }
-                : way === 'x' ? { ...cell, corners: toggled(cell.corners, event.key) } : { ...cell, list: toggled(cell.list, event.key) });
+              enter((cell) => way === 'd' ? { ...cell, digit: event.key, corners: [], list: [], struck: [] }
+                : way === 'x' ? { ...cell, corners: toggled(cell.corners, event.key) }
+                : way === 's' ? { ...cell, struck: toggled(cell.struck, event.key) } : { ...cell, list: toggled(cell.list, event.key) });
           });
         </script>
         """;

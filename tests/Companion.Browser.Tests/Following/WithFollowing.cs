@@ -1,3 +1,4 @@
+using Companion.Sight.Tests.Digits;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
@@ -28,9 +29,12 @@ public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<Shar
         await Companion.DisposeAsync();
     }
 
-    private protected async Task<(SolvingPage Program, PresenterPage Presenter)> FollowAsync(string? look = null)
+    private protected async Task<(SolvingPage Program, PresenterPage Presenter)> FollowAsync(
+        string? look = null, Func<SolvingPage, Task>? before = null)
     {
         var program = await SolvingPage.OpenAsync(Context, Examples.Easy, look);
+        if (before is not null)
+            await before(program);
         var presenter = await PresenterPage.OpenAsync(Context, Companion);
         await presenter.PressAsync("m");
         await Button(presenter, "Choose a screen").ClickAsync();
@@ -39,6 +43,13 @@ public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<Shar
         await ExpectSignAsync(presenter, "Following the screen");
         await Assertions.Expect(presenter.Page.Locator("[role=gridcell][aria-label='r1c1, 5, given']")).ToHaveCountAsync(1, new() { Timeout = Patience });
         return (program, presenter);
+    }
+
+    private protected static async Task<string> OtherLookAsync()
+    {
+        var folder = Path.Combine(HeldOutFonts.Folder, "node_modules", "@expo-google-fonts", "patrick-hand");
+        var face = Directory.GetFiles(folder, "*.ttf", SearchOption.AllDirectories)[0];
+        return SolvingLook.DarkCanvas(await File.ReadAllBytesAsync(face, TestContext.Current.CancellationToken));
     }
 
     // A digit, block marks and a list in two strokes, each followed before the next.

@@ -1,4 +1,5 @@
 using Companion.Engine;
+using Companion.Session.Commands;
 using Companion.Session.Following;
 using static Companion.Session.Tests.Following.FollowedShow;
 
@@ -61,6 +62,24 @@ public sealed class HoldingTests
         _show.LookTwice();
         Assert.Empty(_show.Session.State.Grid.Placed);
         Assert.Empty(_show.Last.Held);
+    }
+
+    [Fact]
+    public void A_mark_that_does_not_look_like_itself_any_more_waits_though_it_reads_the_same_until_it_is_said_or_gone()
+    {
+        _show.Program.Do(new ToggleCellMark(CellSet.Of(Cell.Parse("r1c1")), Digit.Of(2)));
+        _show.LookTwice();
+        var onlyUnsure = _show.Screen(("r1c1", seen => seen with { IsSure = false }));
+        Assert.Empty(_show.LookTwice(onlyUnsure).Held);
+
+        var unlike = _show.Screen(("r1c1", seen => seen with { IsSure = false, HasDoubtfulMark = true }));
+        Assert.Equal(HeldReason.Unsure, Assert.Single(_show.LookTwice(unlike).Held).Reason);
+        Assert.Empty(_show.LookTwice().Held);
+
+        _show.LookTwice(unlike);
+        _show.Say("r1c1", null);
+        Assert.Empty(_show.LookTwice(unlike).Held);
+        Assert.Equal("2", _show.Session.State.Grid.CellMarks[Cell.Parse("r1c1")].ToString());
     }
 
     [Fact]

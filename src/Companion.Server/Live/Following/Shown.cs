@@ -31,7 +31,10 @@ internal sealed class Shown(IScreenReader reader, TimeProvider clock, bool withM
             _reading = reading;
             _hasCandidatePlaces = MarkSorting.HasCandidatePlaces(reading) ?? _hasCandidatePlaces;
             var screen = new Screen([.. reading.Cells.Select(cell =>
-                new SeenCell(MarkSorting.Content(cell, _hasCandidatePlaces), cell.IsGiven, !cell.IsUnsure))]);
+                new SeenCell(MarkSorting.Content(cell, _hasCandidatePlaces), cell.IsGiven, !cell.IsUnsure)
+                {
+                    HasDoubtfulMark = cell.Marks.Any(mark => mark.IsDoubtful),
+                })]);
             _last = _follower.Look(screen, now.State, clock.GetUtcNow());
             _follower = _last.Next;
             return _last.Commands;
