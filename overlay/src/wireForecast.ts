@@ -17,8 +17,10 @@ export interface ForecastLine {
   coming: Coming;
   /** It was open or ahead once. */
   isPassed: boolean;
-  /** How many easier steps lead to it; null where none do. */
+  /** How many easier steps lead to it at most; null where none do. */
   steps: number | null;
+  /** How many at least: equal where there is no shorter way. */
+  atLeast: number | null;
   /** The cells of the pattern that comes first. */
   watch: string[];
   nearMisses: NearMiss[];

@@ -12,13 +12,14 @@ const line = (rule: string, coming: Coming, said: Partial<ForecastLine> = {}): F
   coming,
   isPassed: false,
   steps: null,
+  atLeast: null,
   watch: [],
   nearMisses: [],
   ...said,
 });
 
 const lines = [
-  line('xy-wing', 'ahead', { steps: 3, watch: ['r1c2', 'r2c3', 'r9c9'] }),
+  line('xy-wing', 'ahead', { steps: 3, atLeast: 2, watch: ['r1c2', 'r2c3', 'r9c9'] }),
   line('x-wing', 'never', { nearMisses: [{ cell: 'r4c7', digit: 5, pattern: ['r4c7', 'r4c1', 'r4c7'] }] }),
   line('swordfish', 'shown'),
 ];
@@ -40,7 +41,7 @@ test('each featured rule has a line that says when it comes and what could lose 
   take();
 
   expect(words()).toEqual([
-    'xy-wing at most 3 easier steps away',
+    'xy-wing 2 to 3 easier steps away',
     'x-wing not found ahead · r4c7 could lose 5',
     'swordfish shown',
   ]);
@@ -104,8 +105,10 @@ test('a forecast of an older board says that it is being looked at again, and on
 
 test.each([
   [line('a', 'open', { steps: 0 }), 'open now'],
-  [line('a', 'near', { steps: 1 }), '1 easier step away'],
-  [line('a', 'near', { steps: 2 }), 'at most 2 easier steps away'],
+  [line('a', 'near', { steps: 1, atLeast: 1 }), '1 easier step away'],
+  [line('a', 'near', { steps: 2, atLeast: 2 }), '2 easier steps away'],
+  [line('a', 'ahead', { steps: 7, atLeast: 4 }), '4 to 7 easier steps away'],
+  [line('a', 'ahead', { steps: 7, atLeast: 1 }), 'at most 7 easier steps away'],
   [line('a', 'late'), 'later, behind harder steps'],
   [line('a', 'never', { isPassed: true }), 'passed: not found ahead'],
   [line('a', 'off'), 'cut from the ladder'],

@@ -26,11 +26,12 @@ public sealed record ForecastView(long Sequence, string? Blocked, ImmutableArray
     /// <param name="Name">Its spoken name.</param>
     /// <param name="Coming">When it comes.</param>
     /// <param name="IsPassed">Whether it was open or ahead once, and is not any more.</param>
-    /// <param name="Steps">How many easier steps lead to it; null where none do.</param>
+    /// <param name="Steps">How many easier steps lead to it at most; null where none do.</param>
+    /// <param name="AtLeast">How many lead to it at least: equal where there is no shorter way; null where none lead to it.</param>
     /// <param name="Watch">The cells of the pattern that comes first; none where none comes by easier steps.</param>
     /// <param name="NearMisses">Patterns that one candidate is in the way of, those first whose candidate goes first.</param>
     public sealed record Line(
-        RuleId Rule, string Name, Coming Coming, bool IsPassed, int? Steps, ImmutableArray<Cell> Watch, ImmutableArray<Miss> NearMisses)
+        RuleId Rule, string Name, Coming Coming, bool IsPassed, int? Steps, int? AtLeast, ImmutableArray<Cell> Watch, ImmutableArray<Miss> NearMisses)
     {
         internal static Line Of(Prospect prospect, Voice voice) => new(
             prospect.Rule,
@@ -38,6 +39,7 @@ public sealed record ForecastView(long Sequence, string? Blocked, ImmutableArray
             prospect.Coming,
             prospect.IsPassed,
             prospect.Forecast is { First: not null, Before.Length: var steps } ? steps : null,
+            prospect.Forecast is { First: not null, AtLeast: var least } ? least : null,
             [.. prospect.Forecast?.Watch ?? CellSet.Empty],
             [.. prospect.Forecast?.NearMisses.Select(miss =>
                 new Miss(miss.InTheWay.Cell, miss.InTheWay.Digit, [.. miss.Deduction.PatternCells])) ?? []]);

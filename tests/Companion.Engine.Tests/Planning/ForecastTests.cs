@@ -31,6 +31,39 @@ public sealed class ForecastTests
 
     [Theory]
     [MemberData(nameof(Puzzles))]
+    public void No_order_of_easier_steps_is_shorter_than_is_told(string text)
+    {
+        var puzzle = Puzzle.Parse(text);
+        foreach (var (rule, round) in from rule in Featured from round in Route.From(puzzle.Board, Ladder, Stop).Rounds select (rule, round))
+        {
+            var forecast = Forecast.Of(round.Board, puzzle.Solution, Ladder, rule, Stop);
+            if (forecast.First is null)
+                continue;
+            var (fewest, tried) = AllOrders.Fewest(round.Board, Ladder[rule], Ladder.Below(rule), Stop);
+            Assert.InRange(forecast.AtLeast, 0, Math.Min(fewest ?? int.MaxValue, forecast.Before.Length));
+            if (forecast.IsExact && forecast.Before.Length <= tried)
+                Assert.Equal(forecast.Before.Length, fewest);
+        }
+    }
+
+    [Fact]
+    public void Few_steps_are_proved_to_be_the_fewest_and_of_many_it_is_told_how_many_there_are_at_least()
+    {
+        var forecasts =
+            (from text in OwnPuzzles.All
+             let puzzle = Puzzle.Parse(text)
+             from round in Route.From(puzzle.Board, Ladder, Stop).Rounds
+             from rule in Featured
+             let forecast = Forecast.Of(round.Board, puzzle.Solution, Ladder, rule, Stop)
+             where forecast.First is not null
+             select forecast).ToList();
+
+        Assert.All(forecasts.Where(forecast => forecast.Before.Length <= 3), forecast => Assert.True(forecast.IsExact));
+        Assert.Contains(forecasts, forecast => forecast.AtLeast > 3 && !forecast.IsExact);
+    }
+
+    [Theory]
+    [MemberData(nameof(Puzzles))]
     public void It_is_open_now_just_where_the_rule_finds_something_and_comes_where_easier_rules_stop_and_it_finds_something(string text)
     {
         var puzzle = Puzzle.Parse(text);

@@ -142,10 +142,10 @@ public sealed class OutlookTests
 
         var forecast = Of(outlook).Forecast!;
         var line = view.Rules[0];
-        Assert.Equal(("XY-wing", Coming.Ahead, forecast.Before.Length), (line.Name, line.Coming, line.Steps));
+        Assert.Equal(("XY-wing", Coming.Ahead, forecast.Before.Length, forecast.AtLeast), (line.Name, line.Coming, line.Steps, line.AtLeast));
         Assert.Equal(forecast.First!.PatternCells, CellSet.Of([.. line.Watch]));
         Assert.Equal(forecast.NearMisses.Select(miss => miss.InTheWay), line.NearMisses.Select(miss => new Candidate(miss.Cell, miss.Digit)));
-        Assert.Equal((Coming.Off, null, 0, 0), (view.Rules[1].Coming, view.Rules[1].Steps, view.Rules[1].Watch.Length, view.Rules[1].NearMisses.Length));
+        Assert.Equal((Coming.Off, null, null, 0, 0), (view.Rules[1].Coming, view.Rules[1].Steps, view.Rules[1].AtLeast, view.Rules[1].Watch.Length, view.Rules[1].NearMisses.Length));
     }
 
     [Fact]

@@ -1,13 +1,13 @@
 import type { ForecastLine } from '../../wireForecast.ts';
 
-/** When a rule comes, in a few words: of the ways on only one was tried, so that no more is said than was found. */
-export function comingWords({ coming, isPassed, steps }: ForecastLine): string {
+/** When a rule comes, in a few words, which say no more than was found. */
+export function comingWords({ coming, isPassed, steps, atLeast }: ForecastLine): string {
   switch (coming) {
     case 'open':
       return 'open now';
     case 'near':
     case 'ahead':
-      return steps === 1 ? '1 easier step away' : `at most ${steps} easier steps away`;
+      return `${stepsWords(steps ?? 0, atLeast ?? 0)} away`;
     case 'late':
       return 'later, behind harder steps';
     case 'never':
@@ -17,6 +17,13 @@ export function comingWords({ coming, isPassed, steps }: ForecastLine): string {
     case 'off':
       return 'cut from the ladder';
   }
+}
+
+// A way that was found has so many; that there is a shorter one may not have been ruled out.
+function stepsWords(steps: number, atLeast: number): string {
+  if (steps === 1) return '1 easier step';
+  if (atLeast === steps) return `${steps} easier steps`;
+  return atLeast > 1 ? `${atLeast} to ${steps} easier steps` : `at most ${steps} easier steps`;
 }
 
 /** What one candidate is in the way of. */
