@@ -58,6 +58,26 @@ public sealed class ForecastTests(Chromium chromium) : IAsyncLifetime
         Assert.True(await line.EvaluateAsync<bool>("line => line.scrollWidth <= line.clientWidth"));
     }
 
+    [Fact]
+    public async Task Beside_the_run_sheet_many_rules_leave_room_for_what_is_chosen()
+    {
+        await using var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } });
+        var presenter = await PresenterPage.OpenAsync(context, _companion);
+        await presenter.PressAsync("l");
+        var load = presenter.Page.GetByRole(AriaRole.Dialog, new() { Name = "Load a puzzle" });
+        await load.Locator("textarea").FillAsync(Examples.WithRectangle);
+        foreach (var rule in new[] { "naked-pair", "x-wing", "xy-wing", "swordfish" })
+            await load.GetByLabel("Feature another rule").SelectOptionAsync(rule);
+        await load.GetByRole(AriaRole.Button, new() { Name = "Load", Exact = true }).ClickAsync();
+        await Assertions.Expect(presenter.Page.Locator(".forecast li")).ToHaveCountAsync(4, new() { Timeout = 30_000 });
+        await presenter.PressAsync("o");
+        await presenter.Deductions.First.ClickAsync();
+
+        var down = (await presenter.Page.GetByRole(AriaRole.Button, new() { Name = "Stand down" }).BoundingBoxAsync())!;
+        var next = (await presenter.Page.Locator(".next-area").BoundingBoxAsync())!;
+        Assert.InRange(down.Y + down.Height, next.Y, next.Y + next.Height);
+    }
+
     private static async Task<int> StepsAsync(ILocator line) =>
         int.Parse(Regex.Match(await line.TextContentAsync() ?? "", @"(\d+) easier").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
 }

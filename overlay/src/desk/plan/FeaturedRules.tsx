@@ -30,7 +30,7 @@ export function FeaturedRules({ featured, disabled = false, onChange }: Props) {
             value={each.isEarly ? 'early' : 'late'}
             onChange={(event) => time(each, event.currentTarget.value === 'early')}
           >
-            <option value="late">as late as it can be</option>
+            <option value="late">as late as can be</option>
             <option value="early">as soon as it is open</option>
           </select>
           <button
