@@ -71,12 +71,11 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         var (own, of) = (Placed(patch, -left, -top, width, height), Placed(other, x - left, y - top, width, height));
         var strength = Math.Clamp(TensorPrimitives.Dot<float>(own, of) / Math.Max(1e-3f, TensorPrimitives.SumOfSquares<float>(of)), Weakest, Strongest);
         var all = strength * Math.Max(1e-3f, TensorPrimitives.Sum<float>(of));
-        for (var pixel = 0; pixel < own.Length; pixel++)
-            own[pixel] -= strength * of[pixel];
-        var beyond = Blurred(own, width);
-        var (missing, extra) = (0f, 0f);
-        foreach (var value in beyond)
-            (missing, extra) = value < 0 ? (missing - value, extra) : (missing, extra + value);
+        TensorPrimitives.MultiplyAdd(of, -strength, own, own);
+        Blur(own, of, width);
+        var beyond = own;
+        var (sum, magnitudes) = (TensorPrimitives.Sum<float>(beyond), TensorPrimitives.SumOfMagnitudes<float>(beyond));
+        var (missing, extra) = ((magnitudes - sum) / 2, (magnitudes + sum) / 2);
         var digit = (X: x - left + other.Width / 2f, Y: y - top + other.Height / 2f, Height: other.Height - 2f * InkPatch.Room);
         var (line, length, angle, middle) = LineIn(beyond, width, digit);
         return new(
@@ -89,16 +88,18 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     /// <param name="other">The other.</param>
     internal static (int X, int Y) Shift(InkPlane patch, InkPlane other)
     {
-        var (best, at) = (-1f, (0, 0));
         var (across, down) = (patch.Width - other.Width, patch.Height - other.Height);
-        for (var y = Math.Min(0, down) - 1; y <= Math.Max(0, down) + 1; y++)
+        var (left, right, top, bottom) = (Math.Min(0, across) - 1, Math.Max(0, across) + 1, Math.Min(0, down) - 1, Math.Max(0, down) + 1);
+        // Both in rows of the same length, ground beside them: each place is one product of two strips.
+        var width = other.Width + right - left;
+        var own = Placed(patch, -left, -top, width, other.Height + bottom - top);
+        var of = Placed(other, 0, 0, width, other.Height).AsSpan(..^(right - left));
+        var (best, at) = (-1f, (0, 0));
+        for (var y = top; y <= bottom; y++)
         {
-            for (var x = Math.Min(0, across) - 1; x <= Math.Max(0, across) + 1; x++)
+            for (var x = left; x <= right; x++)
             {
-                var (from, to) = (Math.Max(0, x), Math.Min(patch.Width, x + other.Width));
-                var sum = 0f;
-                for (var row = Math.Max(0, y); row < Math.Min(patch.Height, y + other.Height) && to > from; row++)
-                    sum += TensorPrimitives.Dot(patch.Row(row)[from..to], other.Row(row - y)[(from - x)..(to - x)]);
+                var sum = TensorPrimitives.Dot(own.AsSpan((y - top) * width + x - left, of.Length), of);
                 if (sum > best)
                     (best, at) = (sum, (x, y));
             }
@@ -116,21 +117,30 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     internal static float[] Placed(InkPlane plane, int x, int y, int width, int height)
     {
         var placed = new float[width * height];
-        for (var row = 0; row < plane.Height; row++)
-            plane.Row(row).CopyTo(placed.AsSpan((row + y) * width + x));
+        Place(plane, x, y, width, placed);
         return placed;
     }
 
-    /// <summary>A plane, each value mixed with those of its neighbours; its outermost rows are left out.</summary>
+    /// <summary>Puts a plane into a larger one, on ground.</summary>
     /// <param name="plane">The plane.</param>
-    /// <param name="width">Its columns.</param>
-    internal static float[] Blurred(float[] plane, int width)
+    /// <param name="x">Where its first column comes.</param>
+    /// <param name="y">Where its first row comes.</param>
+    /// <param name="width">Columns of the larger one.</param>
+    /// <param name="placed">The larger one.</param>
+    internal static void Place(InkPlane plane, int x, int y, int width, Span<float> placed)
     {
-        var across = new float[plane.Length];
-        Mix(plane, across, 1);
-        var blurred = new float[plane.Length];
-        Mix(across, blurred, width);
-        return blurred;
+        for (var row = 0; row < plane.Height; row++)
+            plane.Row(row).CopyTo(placed[((row + y) * width + x)..]);
+    }
+
+    /// <summary>Mixes each value of a plane with those of its neighbours; its outermost rows become ground.</summary>
+    /// <param name="plane">The plane.</param>
+    /// <param name="spare">As long as the plane; what is in it is lost.</param>
+    /// <param name="width">The plane's columns.</param>
+    internal static void Blur(Span<float> plane, Span<float> spare, int width)
+    {
+        Mix(plane, spare, 1);
+        Mix(spare, plane, width);
     }
 
     private static void Mix(ReadOnlySpan<float> plane, Span<float> mixed, int step)
@@ -139,6 +149,8 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         TensorPrimitives.Add(plane[..^(2 * step)], plane[(2 * step)..], inner);
         TensorPrimitives.MultiplyAdd(plane[step..^step], 2, inner, inner);
         TensorPrimitives.Multiply(inner, 0.25f, inner);
+        mixed[..step].Clear();
+        mixed[^step..].Clear();
     }
 
     // The axis along which what is beyond spreads the most.
@@ -146,12 +158,17 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     {
         const float Noise = 0.08f;
         var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
-        for (var pixel = 0; pixel < beyond.Length; pixel++)
+        var found = new List<(float Ink, float X, float Y)>();
+        for (var (pixel, row) = (0, 0); pixel < beyond.Length; row++)
         {
-            if (beyond[pixel] < Noise)
-                continue;
-            var (ink, u, v) = (beyond[pixel], pixel % width + 0.5f, pixel / width + 0.5f);
-            (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
+            for (var column = 0; column < width; column++, pixel++)
+            {
+                if (beyond[pixel] < Noise)
+                    continue;
+                var (ink, u, v) = (beyond[pixel], column + 0.5f, row + 0.5f);
+                found.Add((ink, u, v));
+                (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
+            }
         }
 
         if (sum <= 0)
@@ -164,14 +181,12 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
             return default;
         var half = Math.Max(1.6f, Thickness * digit.Height / 2 + 1);
         var (on, from, to) = (0f, float.MaxValue, float.MinValue);
-        for (var pixel = 0; pixel < beyond.Length; pixel++)
+        foreach (var (ink, column, row) in found)
         {
-            if (beyond[pixel] < Noise)
-                continue;
-            var (u, v) = (pixel % width + 0.5f - x, pixel / width + 0.5f - y);
+            var (u, v) = (column - x, row - y);
             if (Math.Abs(u * dy - v * dx) > half)
                 continue;
-            on += beyond[pixel];
+            on += ink;
             (from, to) = (Math.Min(from, u * dx + v * dy), Math.Max(to, u * dx + v * dy));
         }
 

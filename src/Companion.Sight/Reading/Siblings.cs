@@ -48,6 +48,9 @@ internal sealed class Siblings
     // For a look a mark that is as good as the same: a look is compared with that one as others are with the look.
     private readonly Dictionary<Sign, Sign> _twins = [];
 
+    // Looks set at the heights of marks.
+    private readonly Dictionary<(Sign Look, int Height), InkPlane[]> _reset = [];
+
     private Siblings(List<Sign> marks)
     {
         foreach (var group in marks.Where(mark => IsPlain(mark)).GroupBy(mark => mark.Alone.Reading.Digit!.Value.Index))
@@ -253,7 +256,7 @@ internal sealed class Siblings
 
     // Block marks and lists may be set at two sizes, and marks stand otherwise between the pixels: what does not fit as it is may fit when
     // it is set like the mark.
-    private static (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
+    private (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
     {
         var over = Overlay.Of(mark.Patch, look.Patch);
         // Of the same height, no place between the pixels makes one digit another.
@@ -261,14 +264,21 @@ internal sealed class Siblings
         if (isFar || (over.Astray <= Alike && !over.IsSuspicious))
             return (over, false);
         var best = (Over: over, IsReset: false);
-        foreach (var (right, down) in Between)
+        foreach (var patch in Reset(look, mark.Blob.Height))
         {
-            var reset = Overlay.Of(mark.Patch, InkPatch.Reset(look.Patch, mark.Blob.Height, right, down));
+            var reset = Overlay.Of(mark.Patch, patch);
             if (reset.Astray < best.Over.Astray && !reset.IsSuspicious)
                 best = (reset, true);
         }
 
         return best;
+    }
+
+    private InkPlane[] Reset(Sign look, int height)
+    {
+        if (!_reset.TryGetValue((look, height), out var reset))
+            _reset[(look, height)] = reset = Array.ConvertAll(Between, at => InkPatch.Reset(look.Patch, height, at.Item1, at.Item2));
+        return reset;
     }
 
     internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;

@@ -3,6 +3,8 @@ namespace Companion.Sight.Reading;
 /// <summary>Something in a cell that may be a digit, and what it was read as.</summary>
 internal sealed class Sign
 {
+    private Rgb? _colour;
+
     /// <summary>Makes one that was not read yet.</summary>
     /// <param name="blob">Its ink.</param>
     /// <param name="ink">Its cell.</param>
@@ -58,19 +60,18 @@ internal sealed class Sign
     public float Y => ((Blob.Top + Blob.Bottom) / 2f + Ink.Box.Top - Ink.Box.Y) / Ink.Box.CellHeight;
 
     /// <summary>The colour of its darkest parts, where it is ink and nothing else.</summary>
-    public Rgb Colour
-    {
-        get
-        {
-            const float Core = 0.8f;
-            var (sum, count) = (default(Rgb), 0);
-            foreach (var pixel in Blob.Pixels)
-            {
-                if (Ink.Distance[pixel] >= Core * Blob.Peak)
-                    (sum, count) = (sum + Ink.Cell[pixel], count + 1);
-            }
+    public Rgb Colour => _colour ??= Core();
 
-            return sum * (1f / Math.Max(1, count));
+    private Rgb Core()
+    {
+        const float Dark = 0.8f;
+        var (sum, count) = (default(Rgb), 0);
+        foreach (var pixel in Blob.Pixels)
+        {
+            if (Ink.Distance[pixel] >= Dark * Blob.Peak)
+                (sum, count) = (sum + Ink.Cell[pixel], count + 1);
         }
+
+        return sum * (1f / Math.Max(1, count));
     }
 }

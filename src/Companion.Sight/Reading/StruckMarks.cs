@@ -5,6 +5,8 @@ namespace Companion.Sight.Reading;
 /// <param name="shape">How the lines are drawn.</param>
 internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
 {
+    private readonly Dictionary<Sign, StruckLook> _prepared = [];
+
     /// <summary>Drops each look that is another one of its digit with a line through it.</summary>
     /// <returns>The digits, by their indices, of which there was such a one.</returns>
     public HashSet<int> Purify()
@@ -13,7 +15,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         for (var digit = 0; digit < looks.Length; digit++)
         {
             var own = looks[digit];
-            var struck = own.FindAll(look => own.Exists(other => other != look && shape.Compare(look.Patch, other.Patch) is { IsThrough: true, Least: <= Siblings.Alike }));
+            var struck = own.FindAll(look => own.Exists(other => other != look && Prepared(other).Compare(look.Patch) is { IsThrough: true, Least: <= Siblings.Alike }));
             if (own.RemoveAll(struck.Contains) > 0)
                 purified.Add(digit);
         }
@@ -62,7 +64,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         var near =
             (from look in looks[digit]
              where look != mark && Siblings.IsComparable(mark, look)
-             let finding = shape.Compare(mark.Patch, look.Patch, reach)
+             let finding = Prepared(look).Compare(mark.Patch, reach)
              orderby finding.Least
              select (Look: look, Finding: finding)).Take(Nearest).ToList();
         if (near.Count == 0)
@@ -71,9 +73,16 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         if (findings[0].Least > Siblings.Same && findings[0].Least < reach)
         {
             foreach (var (look, _) in near)
-                findings.AddRange(Siblings.Between.Select(at => shape.Compare(mark.Patch, InkPatch.Reset(look.Patch, look.Blob.Height, at.Item1, at.Item2))));
+                findings.AddRange(Prepared(look).Between.Select(between => between.Compare(mark.Patch)));
         }
 
         return new(findings.Min(finding => finding.Plain), findings.Min(finding => finding.Struck));
+    }
+
+    private StruckLook Prepared(Sign look)
+    {
+        if (!_prepared.TryGetValue(look, out var prepared))
+            _prepared[look] = prepared = new(look.Patch, shape);
+        return prepared;
     }
 }
