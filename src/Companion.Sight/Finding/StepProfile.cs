@@ -1,3 +1,6 @@
+using System.Numerics.Tensors;
+using System.Runtime.InteropServices;
+
 namespace Companion.Sight.Finding;
 
 /// <summary>
@@ -97,11 +100,17 @@ internal sealed class StepProfile
         var first = Math.Clamp((int)from, 1, length - 1);
         var end = Math.Clamp((int)MathF.Ceiling(to) + 1, first + 1, length);
         var profile = new StepProfile(first, end - first);
-        var (step, across) = isUpright ? (4, 4 * frame.Width) : (4 * frame.Width, 4);
+        var pixels = MemoryMarshal.Cast<byte, uint>(frame.Pixels);
+        var (step, across) = isUpright ? (1, frame.Width) : (frame.Width, 1);
+        // One pixel before the first place, and four values to a pixel, which floats hold exactly.
+        var strip = new uint[end - first + 1];
+        var values = new float[4 * strip.Length];
+        var (differences, sums, squares) = (new float[values.Length - 4], new float[values.Length - 4], new float[values.Length - 4]);
         for (var cell = 0; cell < GridLines.Count - 1; cell++)
         {
             var size = along.At[cell + 1] - along.At[cell];
-            var sums = new int[6 * (end - first)];
+            Array.Clear(sums);
+            Array.Clear(squares);
             var rows = 0;
             foreach (var (start, stop) in inMargins ? _margins : _inner)
             {
@@ -109,43 +118,32 @@ internal sealed class StepProfile
                 for (var row = 0; row < count; row++, rows++)
                 {
                     var y = along.At[cell] + (start + (row + 0.5f) * (stop - start) / count) * size;
-                    Add(frame.Pixels, Math.Clamp((int)y, 0, depth - 1) * across, step, first, end, sums);
+                    var origin = Math.Clamp((int)y, 0, depth - 1) * across + (first - 1) * step;
+                    for (var at = 0; at < strip.Length; at++)
+                        strip[at] = pixels[origin + at * step];
+                    TensorPrimitives.ConvertTruncating<byte, float>(MemoryMarshal.AsBytes(strip.AsSpan()), values);
+                    TensorPrimitives.Subtract(values.AsSpan(4..), values.AsSpan(..^4), differences);
+                    TensorPrimitives.Add<float>(sums, differences, sums);
+                    TensorPrimitives.MultiplyAdd<float>(differences, differences, squares, squares);
                 }
             }
 
             var steps = profile._steps[cell];
             for (var at = 0; at < steps.Length; at++)
-                steps[at] = Step(sums.AsSpan(6 * at, 6), rows);
+                steps[at] = Step(sums.AsSpan(4 * at, 3), squares.AsSpan(4 * at, 3), rows);
         }
 
         profile.Noise = profile.Measure();
         return profile;
     }
 
-    private static float Step(ReadOnlySpan<int> sums, int rows)
+    private static float Step(ReadOnlySpan<float> sums, ReadOnlySpan<float> squares, int rows)
     {
         var strongest = 0;
         for (var channel = 1; channel < 3; channel++)
             strongest = Math.Abs(sums[channel]) > Math.Abs(sums[strongest]) ? channel : strongest;
-        var (sum, squares) = ((float)sums[strongest], (float)sums[strongest + 3]);
-        return squares > 0 && sum * sum / squares >= Even * rows ? Math.Abs(sum) / rows : 0;
-    }
-
-    private static void Add(ReadOnlySpan<byte> pixels, int origin, int step, int first, int end, int[] sums)
-    {
-        var previous = origin + (first - 1) * step;
-        for (var at = 0; at < end - first; at++)
-        {
-            var next = previous + step;
-            for (var channel = 0; channel < 3; channel++)
-            {
-                var difference = pixels[next + channel] - pixels[previous + channel];
-                sums[6 * at + channel] += difference;
-                sums[6 * at + 3 + channel] += difference * difference;
-            }
-
-            previous = next;
-        }
+        var (sum, square) = (sums[strongest], squares[strongest]);
+        return square > 0 && sum * sum / square >= Even * rows ? Math.Abs(sum) / rows : 0;
     }
 
     // Most places are ground or stand beside a glyph somewhere: what the quieter ones have is noise.
@@ -156,7 +154,6 @@ internal sealed class StepProfile
         var all = new float[_steps.Length * _steps[0].Length];
         for (var cell = 0; cell < _steps.Length; cell++)
             _steps[cell].CopyTo(all, cell * _steps[0].Length);
-        Array.Sort(all);
-        return 1.2f + Above * all[(int)(Quiet * all.Length)];
+        return 1.2f + Above * Ranked.At(all, (int)(Quiet * all.Length));
     }
 }
