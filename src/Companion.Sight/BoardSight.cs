@@ -81,10 +81,7 @@ public sealed class BoardSight
             _sketches[index] = CellSketch.Of(frame, board.Boxes[index]);
         new GlyphRounds(glyphs => _reader.Read(glyphs, lessons)).Read([.. changed.Select(index => _sketches[index])], _sketches);
         ReadAnew = changed.Count;
-        if (_print?.Fits(frame) == true)
-            _print.Renew(frame, changed);
-        else
-            _print = GridPrint.Of(frame, board);
+        _print ??= new(_sketches, (frame.Width, frame.Height));
         return _last = BoardReader.Reading(_sketches);
     }
 

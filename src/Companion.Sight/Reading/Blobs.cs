@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Companion.Sight.Reading;
 
 /// <summary>Gathers ink that hangs together, corners included.</summary>
@@ -12,6 +14,9 @@ internal static class Blobs
         var blobs = new List<Blob>();
         for (var pixel = 0; pixel < isTaken.Length; pixel++)
         {
+            // Most is ground.
+            while (pixel + Vector<float>.Count < isTaken.Length && Vector.LessThanOrEqualAll(new(ink.Distance, pixel), new Vector<float>(threshold)))
+                pixel += Vector<float>.Count;
             if (!isTaken[pixel] && ink.Distance[pixel] > threshold)
                 blobs.Add(Gather(ink, pixel, threshold, isTaken));
         }

@@ -16,4 +16,9 @@ internal readonly record struct CellBox(int Left, int Top, int Right, int Bottom
 
     /// <summary>Rows.</summary>
     public int Height => Bottom - Top;
+
+    /// <summary>The pixels of one of its rows.</summary>
+    /// <param name="frame">The straight picture.</param>
+    /// <param name="y">From 0, its topmost row.</param>
+    public ReadOnlySpan<byte> Row(Frame frame, int y) => frame.Pixels.Slice(4 * ((Top + y) * frame.Width + Left), 4 * Width);
 }

@@ -92,11 +92,11 @@ internal sealed class CellInk
         for (var pixel = 0; pixel < isInk.Length; pixel++)
             isInk[pixel] = Distance[pixel] > Noise;
         var patch = AlongEdge(isInk);
-        if (patch is null && (patch = Squares.Covered(isInk, Cell.Width, side)) is not null && !IsWide(isInk, patch, Cell.Mode(patch), side))
+        if (patch is null && (patch = Squares.Covered(isInk, Cell.Width, side)) is not null && !IsWide(isInk, patch, Cell.Sample(patch).Mode(), side))
             patch = null;
         if (patch is null)
             return false;
-        var colour = Cell.Mode(patch);
+        var colour = Cell.Sample(patch).Mode();
         Grounds.Add(colour);
         return TakeOut(patch, colour) >= side * side / 4;
     }
@@ -184,7 +184,7 @@ internal sealed class CellInk
 
         if (count < Much * length)
             return null;
-        var colour = Cell.Mode(edge);
+        var colour = Cell.Sample(edge).Mode();
         var (alike, far) = (0, 0);
         for (var pixel = 0; pixel < edge.Length; pixel++)
         {

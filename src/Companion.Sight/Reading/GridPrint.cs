@@ -2,71 +2,34 @@ using System.Numerics;
 
 namespace Companion.Sight.Reading;
 
-/// <summary>The pixels of a grid as they were when it was read, to tell which cells look different now.</summary>
-internal sealed class GridPrint
+/// <summary>
+/// The pixels of a grid as they were when its cells were read, to tell which cells look different now. A cell that does not stays as it was
+/// read, so that what fades in slowly is seen in the end.
+/// </summary>
+/// <param name="cells">The cells; the print goes along with what is put there.</param>
+/// <param name="size">The size of the frame that was read.</param>
+internal sealed class GridPrint(CellSketch[] cells, (int Width, int Height) size)
 {
     // Compression makes a pixel flicker by less than this, and what changes on a board changes more pixels than this.
     private const byte Flicker = 24;
     private const int FewPixels = 3;
 
-    private readonly byte[] _pixels;
-    private readonly CellBox[] _boxes;
-    private readonly (int Width, int Height) _size;
-
-    private GridPrint(byte[] pixels, CellBox[] boxes, (int Width, int Height) size) => (_pixels, _boxes, _size) = (pixels, boxes, size);
-
-    /// <summary>Keeps the pixels of a grid.</summary>
-    /// <param name="frame">The frame that was read.</param>
-    /// <param name="board">Where its cells are.</param>
-    public static GridPrint Of(Frame frame, StraightBoard board)
-    {
-        var first = 4 * frame.Width * board.Boxes[0].Top;
-        var last = 4 * frame.Width * board.Boxes[^1].Bottom;
-        return new(frame.Pixels[first..last].ToArray(), board.Boxes, (frame.Width, frame.Height));
-    }
-
     /// <summary>Whether a frame has the size of the one that was read.</summary>
     /// <param name="frame">Another frame.</param>
-    public bool Fits(Frame frame) => (frame.Width, frame.Height) == _size;
+    public bool Fits(Frame frame) => (frame.Width, frame.Height) == size;
 
     /// <summary>The cells that look different, by their indices; null where the frame has another size.</summary>
     /// <param name="frame">Another frame.</param>
-    public List<int>? Changed(Frame frame)
-    {
-        if (!Fits(frame))
-            return null;
-        var changed = new List<int>();
-        for (var index = 0; index < _boxes.Length; index++)
-        {
-            if (Differs(frame, _boxes[index]))
-                changed.Add(index);
-        }
+    public List<int>? Changed(Frame frame) =>
+        Fits(frame) ? [.. Enumerable.Range(0, cells.Length).Where(index => Differs(frame, cells[index].Ink))] : null;
 
-        return changed;
-    }
-
-    /// <summary>Keeps cells as they look now. The others stay as they were read, so that what fades in slowly is seen in the end.</summary>
-    /// <param name="frame">A frame of the same size.</param>
-    /// <param name="cells">Which were read anew, by their indices.</param>
-    public void Renew(Frame frame, IEnumerable<int> cells)
+    private static bool Differs(Frame frame, CellInk ink)
     {
-        var stride = 4 * frame.Width;
-        foreach (var box in cells.Select(index => _boxes[index]))
-        {
-            for (var y = box.Top; y < box.Bottom; y++)
-                frame.Pixels.Slice(y * stride + 4 * box.Left, 4 * box.Width).CopyTo(_pixels.AsSpan((y - _boxes[0].Top) * stride + 4 * box.Left));
-        }
-    }
-
-    private bool Differs(Frame frame, CellBox box)
-    {
-        var stride = 4 * frame.Width;
-        var top = _boxes[0].Top;
         var different = 0;
-        for (var y = box.Top; y < box.Bottom && different <= FewPixels; y++)
+        for (var y = 0; y < ink.Box.Height && different <= FewPixels; y++)
         {
-            var now = frame.Pixels.Slice(y * stride + 4 * box.Left, 4 * box.Width);
-            var then = _pixels.AsSpan((y - top) * stride + 4 * box.Left, 4 * box.Width);
+            var now = ink.Box.Row(frame, y);
+            var then = ink.Cell.Row(y);
             if (!now.SequenceEqual(then))
                 different += Count(now, then);
         }

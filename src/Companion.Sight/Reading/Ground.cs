@@ -34,9 +34,10 @@ internal sealed class Ground
     /// <param name="cell">The cell.</param>
     public static Ground Of(CellPixels cell)
     {
-        var mode = cell.Mode(null);
+        var sample = cell.Sample();
+        var mode = sample.Mode();
         var ground = new Ground(mode, default, default, cell);
-        if (cell.Near(mode, Flat, null).Count * cell.Stride >= MostlyFlat * cell.Count)
+        if (sample.PartNear(mode, Flat) >= MostlyFlat)
             return ground;
         for (var pass = 0; pass < 4; pass++)
             ground = ground.Refit(cell);

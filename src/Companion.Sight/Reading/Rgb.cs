@@ -6,6 +6,10 @@ namespace Companion.Sight.Reading;
 /// <param name="Blue">Blue.</param>
 internal readonly record struct Rgb(float Red, float Green, float Blue)
 {
+    /// <summary>The colour of a pixel.</summary>
+    /// <param name="pixel">Red, green and blue from its lowest byte up, as four bytes of a <see cref="Frame"/> are read.</param>
+    public static Rgb Of(uint pixel) => new(pixel & 0xFF, pixel >> 8 & 0xFF, pixel >> 16 & 0xFF);
+
     /// <summary>How far two colours are apart: the greatest difference of a part.</summary>
     /// <param name="other">The other one.</param>
     public float Distance(Rgb other) =>

@@ -10,22 +10,22 @@ internal static class Squares
     /// <returns>For each pixel whether one covers it; null where there is no square.</returns>
     public static bool[]? Covered(bool[] isSet, int width, int side)
     {
-        // The largest full square whose lower right corner each pixel is, by the three before it.
-        var largest = new int[isSet.Length];
+        // The largest full square whose lower right corner each pixel of a row is, by the three before it.
+        var (above, largest) = (new int[width], new int[width]);
         bool[]? covered = null;
-        for (var pixel = 0; pixel < isSet.Length; pixel++)
+        for (var start = 0; start < isSet.Length; start += width)
         {
-            if (!isSet[pixel])
-                continue;
-            var (x, y) = (pixel % width, pixel / width);
-            largest[pixel] = x == 0 || y == 0
-                ? 1
-                : 1 + Math.Min(largest[pixel - 1], Math.Min(largest[pixel - width], largest[pixel - width - 1]));
-            if (largest[pixel] < side)
-                continue;
-            covered ??= new bool[isSet.Length];
-            for (var row = 0; row < side; row++)
-                covered.AsSpan(pixel - row * width - side + 1, side).Fill(true);
+            for (var x = 0; x < width; x++)
+            {
+                largest[x] = !isSet[start + x] ? 0 : x == 0 ? 1 : 1 + Math.Min(largest[x - 1], Math.Min(above[x], above[x - 1]));
+                if (largest[x] < side)
+                    continue;
+                covered ??= new bool[isSet.Length];
+                for (var row = 0; row < side; row++)
+                    covered.AsSpan(start - row * width + x - side + 1, side).Fill(true);
+            }
+
+            (above, largest) = (largest, above);
         }
 
         return covered;
