@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Companion.Sight.Reading;
 
 /// <summary>Gathers ink that hangs together, corners included.</summary>
@@ -12,12 +10,9 @@ internal static class Blobs
     {
         var isTaken = new bool[ink.Distance.Length];
         var blobs = new List<Blob>();
-        for (var pixel = 0; pixel < isTaken.Length; pixel++)
+        for (var pixel = Above.Next(ink.Distance, 0, threshold); pixel < isTaken.Length; pixel = Above.Next(ink.Distance, pixel + 1, threshold))
         {
-            // Most is ground.
-            while (pixel + Vector<float>.Count < isTaken.Length && Vector.LessThanOrEqualAll(new(ink.Distance, pixel), new Vector<float>(threshold)))
-                pixel += Vector<float>.Count;
-            if (!isTaken[pixel] && ink.Distance[pixel] > threshold)
+            if (!isTaken[pixel])
                 blobs.Add(Gather(ink, pixel, threshold, isTaken));
         }
 

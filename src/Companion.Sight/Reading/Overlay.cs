@@ -68,7 +68,10 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         // The common area has both in it, and a border for the blur.
         var (left, top) = (Math.Min(0, x) - 1, Math.Min(0, y) - 1);
         var (width, height) = (Math.Max(patch.Width, x + other.Width) + 1 - left, Math.Max(patch.Height, y + other.Height) + 1 - top);
-        var (own, of) = (Placed(patch, -left, -top, width, height), Placed(other, x - left, y - top, width, height));
+        using var first = Placed(patch, -left, -top, width, height);
+        using var second = Placed(other, x - left, y - top, width, height);
+        var own = first.Values;
+        var of = second.Values;
         var strength = Math.Clamp(TensorPrimitives.Dot<float>(own, of) / Math.Max(1e-3f, TensorPrimitives.SumOfSquares<float>(of)), Weakest, Strongest);
         var all = strength * Math.Max(1e-3f, TensorPrimitives.Sum<float>(of));
         TensorPrimitives.MultiplyAdd(of, -strength, own, own);
@@ -92,14 +95,15 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
         var (left, right, top, bottom) = (Math.Min(0, across) - 1, Math.Max(0, across) + 1, Math.Min(0, down) - 1, Math.Max(0, down) + 1);
         // Both in rows of the same length, ground beside them: each place is one product of two strips.
         var width = other.Width + right - left;
-        var own = Placed(patch, -left, -top, width, other.Height + bottom - top);
-        var of = Placed(other, 0, 0, width, other.Height).AsSpan(..^(right - left));
+        using var own = Placed(patch, -left, -top, width, other.Height + bottom - top);
+        using var strip = Placed(other, 0, 0, width, other.Height);
+        var of = strip.Values[..^(right - left)];
         var (best, at) = (-1f, (0, 0));
         for (var y = top; y <= bottom; y++)
         {
             for (var x = left; x <= right; x++)
             {
-                var sum = TensorPrimitives.Dot(own.AsSpan((y - top) * width + x - left, of.Length), of);
+                var sum = TensorPrimitives.Dot<float>(own.Values.Slice((y - top) * width + x - left, of.Length), of);
                 if (sum > best)
                     (best, at) = (sum, (x, y));
             }
@@ -114,10 +118,10 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     /// <param name="y">Where its first row comes.</param>
     /// <param name="width">Columns of the larger one.</param>
     /// <param name="height">Its rows.</param>
-    internal static float[] Placed(InkPlane plane, int x, int y, int width, int height)
+    internal static Scratch Placed(InkPlane plane, int x, int y, int width, int height)
     {
-        var placed = new float[width * height];
-        Place(plane, x, y, width, placed);
+        var placed = new Scratch(width * height);
+        Place(plane, x, y, width, placed.Values);
         return placed;
     }
 
@@ -154,21 +158,16 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     }
 
     // The axis along which what is beyond spreads the most.
-    private static (float Ink, float Length, float Angle, PixelPoint Middle) LineIn(float[] beyond, int width, (float X, float Y, float Height) digit)
+    private static (float Ink, float Length, float Angle, PixelPoint Middle) LineIn(ReadOnlySpan<float> beyond, int width, (float X, float Y, float Height) digit)
     {
         const float Noise = 0.08f;
         var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
         var found = new List<(float Ink, float X, float Y)>();
-        for (var (pixel, row) = (0, 0); pixel < beyond.Length; row++)
+        for (var pixel = Above.Next(beyond, 0, Noise); pixel < beyond.Length; pixel = Above.Next(beyond, pixel + 1, Noise))
         {
-            for (var column = 0; column < width; column++, pixel++)
-            {
-                if (beyond[pixel] < Noise)
-                    continue;
-                var (ink, u, v) = (beyond[pixel], column + 0.5f, row + 0.5f);
-                found.Add((ink, u, v));
-                (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
-            }
+            var (ink, u, v) = (beyond[pixel], pixel % width + 0.5f, pixel / width + 0.5f);
+            found.Add((ink, u, v));
+            (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
         }
 
         if (sum <= 0)

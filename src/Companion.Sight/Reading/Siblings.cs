@@ -51,6 +51,8 @@ internal sealed class Siblings
     // Looks set at the heights of marks.
     private readonly Dictionary<(Sign Look, int Height), InkPlane[]> _reset = [];
 
+    private readonly Dictionary<(Sign Mark, Sign Look), (Overlay Over, bool IsReset)> _laid = [];
+
     private Siblings(List<Sign> marks)
     {
         foreach (var group in marks.Where(mark => IsPlain(mark)).GroupBy(mark => mark.Alone.Reading.Digit!.Value.Index))
@@ -257,6 +259,13 @@ internal sealed class Siblings
     // Block marks and lists may be set at two sizes, and marks stand otherwise between the pixels: what does not fit as it is may fit when
     // it is set like the mark.
     private (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
+    {
+        if (!_laid.TryGetValue((mark, look), out var laid))
+            _laid[(mark, look)] = laid = Lay(mark, look);
+        return laid;
+    }
+
+    private (Overlay Over, bool IsReset) Lay(Sign mark, Sign look)
     {
         var over = Overlay.Of(mark.Patch, look.Patch);
         // Of the same height, no place between the pixels makes one digit another.

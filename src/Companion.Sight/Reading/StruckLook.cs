@@ -19,6 +19,7 @@ internal sealed class StruckLook
     private readonly InkPlane _look;
     private readonly float _ink, _squares;
     private readonly (int X, int Y, float Part)[][] _lines;
+    private readonly int _longest;
     private readonly Lazy<StruckLook[]> _between;
 
     /// <summary>Prepares a look.</summary>
@@ -29,6 +30,7 @@ internal sealed class StruckLook
         _look = look;
         (_ink, _squares) = (TensorPrimitives.Sum(look.Ink), TensorPrimitives.SumOfSquares(look.Ink));
         _lines = [.. from half in _halves from aside in _asides select shape.Line(look, aside, half)];
+        _longest = _lines.Max(line => line.Length);
         var height = look.Height - 2 * InkPatch.Room;
         _between = new(() => [.. Siblings.Between.Select(at => new StruckLook(InkPatch.Reset(look, height, at.Item1, at.Item2), shape))]);
     }
@@ -45,7 +47,9 @@ internal sealed class StruckLook
         const int Free = 2;
         var (left, top) = (Math.Min(0, x) - Free, Math.Min(0, y) - Free);
         var (width, height) = (Math.Max(patch.Width, x + _look.Width) + Free - left, Math.Max(patch.Height, y + _look.Height) + Free - top);
-        var pair = new Pair(this, Overlay.Placed(patch, -left, -top, width, height), width);
+        using var own = Overlay.Placed(patch, -left, -top, width, height);
+        using var spare = new Scratch(3 * width * height);
+        var pair = new Pair(this, own.Values, spare.Values, width);
         var (plain, struck, best) = (float.MaxValue, float.MaxValue, (X: 0, Y: 0));
         // The place first, then the line's.
         foreach (var (right, down) in _near)
@@ -67,53 +71,52 @@ internal sealed class StruckLook
     }
 
     // A mark, and the look at some place over it.
-    private sealed class Pair(StruckLook look, float[] own, int width)
+    private ref struct Pair(StruckLook look, ReadOnlySpan<float> own, Span<float> spare, int width)
     {
-        private readonly float[] _of = new float[own.Length], _painted = new float[own.Length], _spare = new float[own.Length];
-        private (int X, int Y) _at;
+        private readonly ReadOnlySpan<float> _own = own;
+        private readonly Span<float> _of = spare[..own.Length], _painted = spare[own.Length..^own.Length], _spare = spare[^own.Length..];
+        private readonly (int Pixel, float Part)[] _covered = new (int, float)[look._longest];
+        private readonly int _height = own.Length / width;
+        private int _x, _y;
         private float _product;
 
         public void Place(int x, int y)
         {
-            _at = (x, y);
-            Array.Clear(_of);
+            (_x, _y) = (x, y);
+            _of.Clear();
             Overlay.Place(look._look, x, y, width, _of);
-            _product = TensorPrimitives.Dot<float>(own, _of);
+            _product = TensorPrimitives.Dot(_own, _of);
         }
 
-        public float Difference((int X, int Y, float Part)[] line)
+        public readonly float Difference((int X, int Y, float Part)[] line)
         {
             const float Covered = 0.5f, Faintest = 0.4f, Strongest = 1.6f, FaintestLine = 0.5f;
             var (product, squares, ink, cover) = (_product, look._squares, 0f, 0f);
-            foreach (var point in line)
+            var count = 0;
+            foreach (var (x, y, part) in line)
             {
-                if (Pixel(point.X, point.Y) is not { } pixel)
+                var (column, row) = (x + _x, y + _y);
+                if ((uint)column >= (uint)width || (uint)row >= (uint)_height)
                     continue;
-                var part = point.Part;
-                (product, squares) = (product - part * own[pixel] * _of[pixel], squares - part * _of[pixel] * _of[pixel]);
+                var pixel = row * width + column;
+                _covered[count++] = (pixel, part);
+                var (here, there) = (part * _own[pixel], _of[pixel]);
+                (product, squares) = (product - here * there, squares - part * there * there);
                 if (part > Covered)
-                    (ink, cover) = (ink + part * own[pixel], cover + part * part);
+                    (ink, cover) = (ink + here, cover + part * part);
             }
 
             var strength = Math.Clamp(product / Math.Max(1e-3f, squares), Faintest, Strongest);
             var dark = Math.Clamp(ink / Math.Max(1e-3f, cover), FaintestLine, 1);
             TensorPrimitives.Multiply(_of, strength, _painted);
-            TensorPrimitives.Min(_painted, 1, _painted);
-            foreach (var point in line)
-            {
-                if (Pixel(point.X, point.Y) is { } pixel)
-                    _painted[pixel] += point.Part * (dark - _painted[pixel]);
-            }
-
-            TensorPrimitives.Subtract(own, _painted, _painted);
+            // Nothing is darker than ink.
+            if (strength > 1)
+                TensorPrimitives.Min(_painted, 1, _painted);
+            foreach (var (pixel, part) in _covered.AsSpan(0, count))
+                _painted[pixel] += part * (dark - _painted[pixel]);
+            TensorPrimitives.Subtract(_own, _painted, _painted);
             Overlay.Blur(_painted, _spare, width);
             return TensorPrimitives.SumOfMagnitudes<float>(_painted) / (strength * Math.Max(1e-3f, look._ink));
-        }
-
-        private int? Pixel(int x, int y)
-        {
-            (x, y) = (x + _at.X, y + _at.Y);
-            return (uint)x < (uint)width && (uint)y < (uint)(own.Length / width) ? y * width + x : null;
         }
     }
 }
