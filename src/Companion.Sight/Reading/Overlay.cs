@@ -145,14 +145,15 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     {
         Mix(plane, spare, 1);
         Mix(spare, plane, width);
+        TensorPrimitives.Multiply(plane, 1 / 16f, plane);
     }
 
+    // Four times as strong.
     private static void Mix(ReadOnlySpan<float> plane, Span<float> mixed, int step)
     {
         var inner = mixed[step..^step];
         TensorPrimitives.Add(plane[..^(2 * step)], plane[(2 * step)..], inner);
         TensorPrimitives.MultiplyAdd(plane[step..^step], 2, inner, inner);
-        TensorPrimitives.Multiply(inner, 0.25f, inner);
         mixed[..step].Clear();
         mixed[^step..].Clear();
     }
@@ -162,11 +163,9 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
     {
         const float Noise = 0.08f;
         var (sum, x, y, xx, xy, yy) = (0f, 0f, 0f, 0f, 0f, 0f);
-        var found = new List<(float Ink, float X, float Y)>();
         for (var pixel = Above.Next(beyond, 0, Noise); pixel < beyond.Length; pixel = Above.Next(beyond, pixel + 1, Noise))
         {
             var (ink, u, v) = (beyond[pixel], pixel % width + 0.5f, pixel / width + 0.5f);
-            found.Add((ink, u, v));
             (sum, x, y, xx, xy, yy) = (sum + ink, x + ink * u, y + ink * v, xx + ink * u * u, xy + ink * u * v, yy + ink * v * v);
         }
 
@@ -180,12 +179,12 @@ internal readonly record struct Overlay(float Missing, float Extra, float Line, 
             return default;
         var half = Math.Max(1.6f, Thickness * digit.Height / 2 + 1);
         var (on, from, to) = (0f, float.MaxValue, float.MinValue);
-        foreach (var (ink, column, row) in found)
+        for (var pixel = Above.Next(beyond, 0, Noise); pixel < beyond.Length; pixel = Above.Next(beyond, pixel + 1, Noise))
         {
-            var (u, v) = (column - x, row - y);
+            var (u, v) = (pixel % width + 0.5f - x, pixel / width + 0.5f - y);
             if (Math.Abs(u * dy - v * dx) > half)
                 continue;
-            on += ink;
+            on += beyond[pixel];
             (from, to) = (Math.Min(from, u * dx + v * dy), Math.Max(to, u * dx + v * dy));
         }
 

@@ -26,13 +26,17 @@ internal sealed class StruckLook
     /// <param name="look">The look, cut out with <see cref="InkPatch.Room"/>.</param>
     /// <param name="shape">How the lines of the board are drawn.</param>
     public StruckLook(InkPlane look, StruckShape shape)
+        : this(look, [.. from half in _halves from aside in _asides select shape.Line(look, aside, half)])
     {
-        _look = look;
+    }
+
+    private StruckLook(InkPlane look, (int X, int Y, float Part)[][] lines)
+    {
+        (_look, _lines, _longest) = (look, lines, lines.Max(line => line.Length));
         (_ink, _squares) = (TensorPrimitives.Sum(look.Ink), TensorPrimitives.SumOfSquares(look.Ink));
-        _lines = [.. from half in _halves from aside in _asides select shape.Line(look, aside, half)];
-        _longest = _lines.Max(line => line.Length);
         var height = look.Height - 2 * InkPatch.Room;
-        _between = new(() => [.. Siblings.Between.Select(at => new StruckLook(InkPatch.Reset(look, height, at.Item1, at.Item2), shape))]);
+        // It stays as large as it is, and so do the lines.
+        _between = new(() => Array.ConvertAll(Siblings.Between, at => new StruckLook(InkPatch.Reset(look, height, at.Item1, at.Item2), lines)));
     }
 
     /// <summary>The look as it would be if it stood otherwise between the pixels.</summary>
