@@ -29,12 +29,12 @@ public static class BoardReader
         var board = StraightBoard.Of(frame, place);
         CellSketch[] sketches = [.. board.Boxes.Select(box => CellSketch.Of(board.Frame, box))];
         new GlyphRounds(read).Read(sketches, sketches);
-        return Reading(sketches);
+        return Reading(sketches, new());
     }
 
-    internal static BoardReading Reading(CellSketch[] sketches)
+    internal static BoardReading Reading(CellSketch[] sketches, Comparisons known)
     {
-        Siblings.Compare(sketches);
+        Siblings.Compare(sketches, known);
         var verdict = new CellVerdict(sketches);
         var bigs = sketches.Select(verdict.Big).ToArray();
         var givens = GivenSplit.Of(bigs);

@@ -14,6 +14,7 @@ public sealed class BoardSight
     private const int Many = 27;
 
     private readonly GlyphReader _reader;
+    private readonly Comparisons _known = new();
     private readonly CellSketch[] _sketches = new CellSketch[Cell.Count];
     private StraightBoard? _board;
     private GridPrint? _print;
@@ -82,7 +83,7 @@ public sealed class BoardSight
         new GlyphRounds(glyphs => _reader.Read(glyphs, lessons)).Read([.. changed.Select(index => _sketches[index])], _sketches);
         ReadAnew = changed.Count;
         _print ??= new(_sketches, (frame.Width, frame.Height));
-        return _last = BoardReader.Reading(_sketches);
+        return _last = BoardReader.Reading(_sketches, _known);
     }
 
     private static List<int> AllCells() => [.. Enumerable.Range(0, Cell.Count)];

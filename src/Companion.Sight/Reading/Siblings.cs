@@ -48,13 +48,11 @@ internal sealed class Siblings
     // For a look a mark that is as good as the same: a look is compared with that one as others are with the look.
     private readonly Dictionary<Sign, Sign> _twins = [];
 
-    // Looks set at the heights of marks.
-    private readonly Dictionary<(Sign Look, int Height), InkPlane[]> _reset = [];
+    private readonly Comparisons _known;
 
-    private readonly Dictionary<(Sign Mark, Sign Look), (Overlay Over, bool IsReset)> _laid = [];
-
-    private Siblings(List<Sign> marks)
+    private Siblings(List<Sign> marks, Comparisons known)
     {
+        _known = known;
         foreach (var group in marks.Where(mark => IsPlain(mark)).GroupBy(mark => mark.Alone.Reading.Digit!.Value.Index))
             FindLooks(_looks[group.Key], [.. group]);
         Purify(marks);
@@ -62,17 +60,19 @@ internal sealed class Siblings
 
     /// <summary>Compares all marks of a board.</summary>
     /// <param name="sketches">Its cells, read one by one.</param>
-    public static void Compare(IReadOnlyList<CellSketch> sketches)
+    /// <param name="known">What comparing marks came to at the last look at the board.</param>
+    public static void Compare(IReadOnlyList<CellSketch> sketches, Comparisons known)
     {
+        known.Next();
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         foreach (var sign in all)
             (sign.Reading, sign.IsStruck) = sign.Alone;
         var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
         var marks = all.FindAll(sign => sign.Height < bigFrom);
-        var siblings = new Siblings(marks);
+        var siblings = new Siblings(marks, known);
         var judged = marks.ConvertAll(siblings.Judge);
         var lines = Lines(judged);
-        var struck = StruckShape.Of(lines) is { } shape ? new StruckMarks(siblings._looks, shape) : null;
+        var struck = StruckShape.Of(lines) is { } shape ? new StruckMarks(siblings._looks, shape, known) : null;
         if (struck?.Purify() is { Count: > 0 } purified)
         {
             bool IsTouched(Sign mark, Judgement? judgement) =>
@@ -124,13 +124,13 @@ internal sealed class Siblings
             var isNew = true;
             for (var look = looks.Count - 1; look >= 0 && isNew; look--)
             {
-                var over = Overlay.Of(mark.Patch, looks[look].Patch);
+                var over = Over(mark, looks[look]);
                 var isTwin = !over.IsSuspicious && over.Astray < Same;
                 if (isTwin)
                     _twins.TryAdd(looks[look], mark);
                 if (isTwin || over.IsSuspicious)
                     isNew = false;
-                else if (Overlay.Of(looks[look].Patch, mark.Patch).IsSuspicious)
+                else if (Over(looks[look], mark).IsSuspicious)
                     looks.RemoveAt(look);
             }
 
@@ -149,7 +149,7 @@ internal sealed class Siblings
             {
                 foreach (var (one, two) in from one in _looks[digit] from two in _looks[other] where Likeness(one, two) > 0.8f select (one, two))
                 {
-                    if (!IsComparable(one, two) || Overlay.Of(one.Patch, two.Patch).Astray > Apart)
+                    if (!IsComparable(one, two) || Over(one, two).Astray > Apart)
                         continue;
                     var (forOne, forTwo) = (Votes(marks, one, digit, two), Votes(marks, two, other, one));
                     if (forOne <= 3 * forTwo)
@@ -246,7 +246,7 @@ internal sealed class Siblings
             var look = each == mark ? _twins.GetValueOrDefault(mark) : each;
             if (look is null || !IsComparable(mark, look))
                 continue;
-            var (over, isReset) = Laid(mark, look);
+            var (over, isReset) = _known.Laid.Of((mark, look), _ => Laid(mark, look));
             if (best is null || over.Astray < best.Value.Over.Astray)
                 best = new(Engine.Digit.Of(digit + 1), look, over, isReset);
             if (over.Astray <= enough && !over.MayBeStruck)
@@ -260,14 +260,7 @@ internal sealed class Siblings
     // it is set like the mark.
     private (Overlay Over, bool IsReset) Laid(Sign mark, Sign look)
     {
-        if (!_laid.TryGetValue((mark, look), out var laid))
-            _laid[(mark, look)] = laid = Lay(mark, look);
-        return laid;
-    }
-
-    private (Overlay Over, bool IsReset) Lay(Sign mark, Sign look)
-    {
-        var over = Overlay.Of(mark.Patch, look.Patch);
+        var over = Over(mark, look);
         // Of the same height, no place between the pixels makes one digit another.
         var isFar = over.Astray > Unlike && Math.Abs(mark.Blob.Height - look.Blob.Height) <= 1;
         if (isFar || (over.Astray <= Alike && !over.IsSuspicious))
@@ -283,12 +276,10 @@ internal sealed class Siblings
         return best;
     }
 
-    private InkPlane[] Reset(Sign look, int height)
-    {
-        if (!_reset.TryGetValue((look, height), out var reset))
-            _reset[(look, height)] = reset = Array.ConvertAll(Between, at => InkPatch.Reset(look.Patch, height, at.Item1, at.Item2));
-        return reset;
-    }
+    private InkPlane[] Reset(Sign look, int height) =>
+        _known.Reset.Of((look, height), _ => Array.ConvertAll(Between, at => InkPatch.Reset(look.Patch, height, at.Item1, at.Item2)));
+
+    private Overlay Over(Sign mark, Sign other) => _known.Over.Of((mark, other), _ => Overlay.Of(mark.Patch, other.Patch));
 
     internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
 

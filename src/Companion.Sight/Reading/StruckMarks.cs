@@ -3,10 +3,9 @@ namespace Companion.Sight.Reading;
 /// <summary>Tells which marks of a board have a line through them, where the board tells how its lines are drawn.</summary>
 /// <param name="looks">How the marks of each digit look, by its index.</param>
 /// <param name="shape">How the lines are drawn.</param>
-internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
+/// <param name="known">What comparing came to before.</param>
+internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape, Comparisons known)
 {
-    private readonly Dictionary<Sign, StruckLook> _prepared = [];
-
     /// <summary>Drops each look that is another one of its digit with a line through it.</summary>
     /// <returns>The digits, by their indices, of which there was such a one.</returns>
     public HashSet<int> Purify()
@@ -15,7 +14,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         for (var digit = 0; digit < looks.Length; digit++)
         {
             var own = looks[digit];
-            var struck = own.FindAll(look => own.Exists(other => other != look && Prepared(other).Compare(look.Patch) is { IsThrough: true, Least: <= Siblings.Alike }));
+            var struck = own.FindAll(look => own.Exists(other => other != look && Finding(look, other) is { IsThrough: true, Least: <= Siblings.Alike }));
             if (own.RemoveAll(struck.Contains) > 0)
                 purified.Add(digit);
         }
@@ -64,7 +63,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         var near =
             (from look in looks[digit]
              where look != mark && Siblings.IsComparable(mark, look)
-             let finding = Prepared(look).Compare(mark.Patch, reach)
+             let finding = Finding(mark, look, reach)
              orderby finding.Least
              select (Look: look, Finding: finding)).Take(Nearest).ToList();
         if (near.Count == 0)
@@ -73,16 +72,17 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape)
         if (findings[0].Least > Siblings.Same && findings[0].Least < reach)
         {
             foreach (var (look, _) in near)
-                findings.AddRange(Prepared(look).Between.Select(between => between.Compare(mark.Patch)));
+                findings.Add(known.FoundBetween.Of((mark, look, shape), _ => Least(Lined(look).Between.Select(between => between.Compare(mark.Patch)))));
         }
 
-        return new(findings.Min(finding => finding.Plain), findings.Min(finding => finding.Struck));
+        return Least(findings);
     }
 
-    private StruckLook Prepared(Sign look)
-    {
-        if (!_prepared.TryGetValue(look, out var prepared))
-            _prepared[look] = prepared = new(look.Patch, shape);
-        return prepared;
-    }
+    private static LineFinding Least(IEnumerable<LineFinding> findings) =>
+        findings.Aggregate((one, other) => new(Math.Min(one.Plain, other.Plain), Math.Min(one.Struck, other.Struck)));
+
+    private LineFinding Finding(Sign mark, Sign look, float reach = float.MaxValue) =>
+        known.Found.Of((mark, look, shape, reach), _ => Lined(look).Compare(mark.Patch, reach));
+
+    private StruckLook Lined(Sign look) => known.Lined.Of((look, shape), _ => new(look.Patch, shape));
 }
