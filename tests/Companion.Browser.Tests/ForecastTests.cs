@@ -76,6 +76,14 @@ public sealed class ForecastTests(Chromium chromium) : IAsyncLifetime
         var down = (await presenter.Page.GetByRole(AriaRole.Button, new() { Name = "Stand down" }).BoundingBoxAsync())!;
         var next = (await presenter.Page.Locator(".next-area").BoundingBoxAsync())!;
         Assert.InRange(down.Y + down.Height, next.Y, next.Y + next.Height);
+
+        var watched = presenter.Page.Locator(".forecast [aria-pressed=true]");
+        await Assertions.Expect(presenter.Page.Locator(".forecast li").Last).Not.ToBeInViewportAsync();
+        for (var rule = 0; rule < 2; rule++)
+        {
+            await presenter.PressAsync("e");
+            await Assertions.Expect(watched).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        }
     }
 
     private static async Task<int> StepsAsync(ILocator line) =>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { ForecastLine } from '../../wireForecast.ts';
 import { useDesk } from '../context.ts';
 import { KeyHint } from '../KeyHint.tsx';
@@ -9,6 +10,12 @@ import './forecast.css';
 /** When each featured rule comes, a line each; for the desk alone. Nothing where no rule is featured. */
 export function Forecast() {
   const { forecast, plan } = useDesk();
+  const list = useRef<HTMLUListElement>(null);
+  const watched = forecast.watched.value;
+  useEffect(() => {
+    if (watched !== null)
+      list.current?.querySelector('[aria-pressed="true"]')?.scrollIntoView({ block: 'nearest' });
+  }, [watched]);
   if (plan.featured.value.length === 0) return null;
   const blocked = forecast.view.value?.blocked ?? null;
   return (
@@ -18,9 +25,9 @@ export function Forecast() {
         <span class={forecast.isBehind.value ? 'behind' : 'behind not'}>looking again</span>
       </h3>
       {blocked === null ? (
-        <ul>
+        <ul ref={list}>
           {forecast.lines.value.map((line) => (
-            <Line key={line.rule} line={line} isWatched={line.rule === forecast.watched.value} />
+            <Line key={line.rule} line={line} isWatched={line.rule === watched} />
           ))}
         </ul>
       ) : (
