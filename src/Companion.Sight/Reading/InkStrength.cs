@@ -39,6 +39,15 @@ internal sealed class InkStrength
         return Math.Min(Usual, distances[(int)(Astray * distances.Length)]);
     }
 
+    /// <summary>Whether something has the colour of these digits, or a mixture of it and its ground; where nothing tells, it has.</summary>
+    /// <param name="sign">The thing.</param>
+    public bool IsLike(Sign sign)
+    {
+        const float Like = 40;
+        var (colour, ground) = (sign.Colour, sign.Ink.Ground.Middle);
+        return _colours.Length == 0 || Array.Exists(_colours, other => colour.DistanceToMix(ground, other) <= Like);
+    }
+
     private bool IsUsual(CellInk cell) =>
         cell.Grounds.Count == 1 && _board.Count(other => other.Ink.Ground.Middle.Distance(cell.Ground.Middle) <= SameGround) >= UsualFrom * _board.Count;
 }

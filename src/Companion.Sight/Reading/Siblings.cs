@@ -34,6 +34,10 @@ internal sealed class Siblings
     // A look is only compared with what is about as high; a line through a mark makes it higher.
     private const float Higher = 2f, Lower = 0.72f;
 
+    // Pixels from the line of the grid up to which it may have cut a mark off, and the part of its height that it may have taken.
+    private const int AtEdge = 2;
+    private const float MostCut = 0.25f;
+
     // No digit is so low beside the others, in old-style figures neither: it is a part of one.
     private const float Lowest = 0.65f;
 
@@ -54,7 +58,8 @@ internal sealed class Siblings
 
     /// <summary>Compares all marks of a board.</summary>
     /// <param name="sketches">Its cells, read one by one.</param>
-    public static void Compare(IReadOnlyList<CellSketch> sketches)
+    /// <returns>From which height on a digit is big and no mark.</returns>
+    public static float Compare(IReadOnlyList<CellSketch> sketches)
     {
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         foreach (var sign in all)
@@ -91,6 +96,7 @@ internal sealed class Siblings
 
         if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
             marks.ForEach(mark => HoldTo(places, mark, usual));
+        return bigFrom;
     }
 
     // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
@@ -254,14 +260,25 @@ internal sealed class Siblings
         if (isFar || (over.Astray <= Alike && !over.IsSuspicious))
             return (over, false);
         var best = (Over: over, IsReset: false);
-        foreach (var (right, down) in Between)
+        foreach (var other in Between.Select(at => InkPatch.Reset(look.Patch, mark.Blob.Height, at.Item1, at.Item2)).Concat(Cut(mark, look)))
         {
-            var reset = Overlay.Of(mark.Patch, InkPatch.Reset(look.Patch, mark.Blob.Height, right, down));
+            var reset = Overlay.Of(mark.Patch, other);
             if (reset.Astray < best.Over.Astray && !reset.IsSuspicious)
                 best = (reset, true);
         }
 
         return best;
+    }
+
+    // A mark that a line of the grid cuts off looks like others without what the line takes of them: about as much as it is lower.
+    private static IEnumerable<InkPlane> Cut(Sign mark, Sign look)
+    {
+        var (isAbove, isBelow) = (mark.Blob.Top <= AtEdge, mark.Blob.Bottom >= mark.Ink.Cell.Height - AtEdge);
+        var lower = look.Blob.Height - mark.Blob.Height;
+        if (isAbove == isBelow || lower < 0 || lower > MostCut * look.Blob.Height)
+            yield break;
+        for (var rows = Math.Max(1, lower - 1); rows <= lower + 1; rows++)
+            yield return InkPatch.Cut(look.Patch, isAbove ? rows : 0, isBelow ? rows : 0);
     }
 
     internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
