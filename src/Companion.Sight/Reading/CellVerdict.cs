@@ -14,8 +14,9 @@ internal sealed class CellVerdict
     // Things without a digit's look count from this part of the cell on.
     private const float Crumb = 0.075f;
 
-    // A single mark in the middle that is nearly as high as a big digit may be one: some hands write some digits low.
-    private const float NearlyBig = 0.85f;
+    // A single mark in the middle that is nearly as high as a big digit, or so much higher than most marks, may be one: some hands write some
+    // digits low.
+    private const float NearlyBig = 0.85f, HigherMark = 1.25f;
 
     // No digit is so much higher than most: a shape has been taken for a part of it.
     private const float Higher = 1.35f;
@@ -32,6 +33,7 @@ internal sealed class CellVerdict
 
     private readonly float _bigFrom;
     private readonly float _highest;
+    private readonly float _mark;
     private readonly InkStrength _big;
     private readonly InkStrength _small;
 
@@ -43,10 +45,14 @@ internal sealed class CellVerdict
         var sure = board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
         _bigFrom = bigFrom;
         _big = new(board, sure.FindAll(IsBig));
-        float[] heights = [.. sure.Where(IsBig).Select(sign => sign.Height).Order()];
-        _highest = heights.Length > 0 ? Higher * heights[heights.Length / 2] : float.MaxValue;
-        _small = new(board, sure.FindAll(sign => !IsBig(sign)));
+        _highest = Higher * Median(sure.FindAll(IsBig));
+        var small = sure.FindAll(sign => !IsBig(sign));
+        _small = new(board, small);
+        _mark = Median(small);
     }
+
+    private static float Median(List<Sign> signs) =>
+        signs.Count > 0 ? signs.Select(sign => sign.Height).Order().ElementAt(signs.Count / 2) : float.MaxValue;
 
     // The least that a digit shows in this cell; where there is nothing to compare with, everything counts.
     private float Weakest(CellInk ink)
@@ -96,7 +102,7 @@ internal sealed class CellVerdict
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && big.Height > _highest)
             certainty = Math.Min(certainty, Unexplained);
-        if (small is [var one] && one.Height >= NearlyBig * _bigFrom && !one.IsOffMiddle)
+        if (small is [var one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
             certainty = Math.Min(certainty, Unexplained);
         if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(IsBig))
             certainty = Math.Min(certainty, Unexplained);

@@ -29,35 +29,33 @@ internal static class Heights
         Sign[] marks = [.. sorted.Where(sign => cells[sign.Ink] > 1 && !sign.IsStruck)];
         if (marks.Length < FewestAbreast)
             return Threshold(sorted, 0);
+
         var (usual, highest) = (marks[(int)((1 - Astray) * (marks.Length - 1))].Height, marks[^1].Height);
         var alone = marks.Count(IsMiddle) <= Seldom * marks.Length
             ? Array.Find(sorted, sign => sign.Height > HigherAlone * highest && cells[sign.Ink] == 1 && !sign.IsStruck && IsMiddle(sign))
             : null;
         if (alone is null)
-            return Border(sorted, highest) is > 0 and var above ? above : Threshold(sorted, usual);
+            return Borders(sorted, highest).FirstOrDefault().Middle is > 0 and var first ? first : Threshold(sorted, usual);
         return MathF.Sqrt(alone.Height * highest);
     }
 
     private static float Threshold(Sign[] sorted, float above)
     {
-        if (Border(sorted, above) is > 0 and var border)
-            return border;
+        if (Borders(sorted, above).DefaultIfEmpty().MaxBy(border => border.Gap).Middle is > 0 and var widest)
+            return widest;
         return sorted.Length > 0 && sorted[sorted.Length / 2].Height >= Usual ? Lowest : MarksBelow;
     }
 
-    // The middle of the widest gap above a height; 0 where there is none.
-    private static float Border(Sign[] sorted, float from)
+    // The middles of the gaps above a height, and how wide they are.
+    private static IEnumerable<(float Middle, float Gap)> Borders(Sign[] sorted, float from)
     {
-        var (best, widest) = (0f, Gap);
         for (var index = 1; index < sorted.Length; index++)
         {
             var (below, above) = (sorted[index - 1].Height, sorted[index].Height);
             var middle = MathF.Sqrt(below * above);
-            if (below >= from && above / below > widest && middle is > Lowest and < Highest && !IsOldStyle(sorted, index))
-                (best, widest) = (middle, above / below);
+            if (below >= from && above / below > Gap && middle is > Lowest and < Highest && !IsOldStyle(sorted, index))
+                yield return (middle, above / below);
         }
-
-        return best;
     }
 
     private static bool IsMiddle(Sign sign) => Math.Max(Math.Abs(sign.X - 0.5f), Math.Abs(sign.Y - 0.5f)) <= OffMiddle;

@@ -34,9 +34,8 @@ internal sealed class Siblings
     // A look is only compared with what is about as high; a line through a mark makes it higher.
     private const float Higher = 2f, Lower = 0.72f;
 
-    // Pixels from the line of the grid up to which it may have cut a mark off, and the part of its height that it may have taken.
-    private const int AtEdge = 2;
-    private const float MostCut = 0.25f;
+    // As a part of the cell, how near to its edge a line or a frame may have cut a mark off, and the part of its height that may be gone.
+    private const float AtEdge = 0.07f, MostCut = 0.25f;
 
     // No digit is so low beside the others, in old-style figures neither: it is a part of one.
     private const float Lowest = 0.65f;
@@ -213,6 +212,7 @@ internal sealed class Siblings
         // Where no look of what it was read as is known, it need not be like the next best.
         var reach = alone.Digit is null || own is null ? RemoteFromNothing : Remote;
         var isBetter = found.Over.Astray <= reach && !found.Over.MayBeStruck
+            && (own is not null || mark.IsPart || alone.Certainty < Halfway)
             && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
             && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
         return isBetter
@@ -270,10 +270,11 @@ internal sealed class Siblings
         return best;
     }
 
-    // A mark that a line of the grid cuts off looks like others without what the line takes of them: about as much as it is lower.
+    // A mark that a line or a frame along the cell's edge cuts off looks like others without what is gone: about as much as it is lower.
     private static IEnumerable<InkPlane> Cut(Sign mark, Sign look)
     {
-        var (isAbove, isBelow) = (mark.Blob.Top <= AtEdge, mark.Blob.Bottom >= mark.Ink.Cell.Height - AtEdge);
+        var near = Math.Max(2, AtEdge * mark.Ink.Cell.Height);
+        var (isAbove, isBelow) = (mark.Blob.Top <= near, mark.Blob.Bottom >= mark.Ink.Cell.Height - near);
         var lower = look.Blob.Height - mark.Blob.Height;
         if (isAbove == isBelow || lower < 0 || lower > MostCut * look.Blob.Height)
             yield break;
