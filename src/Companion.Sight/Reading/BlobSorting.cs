@@ -69,7 +69,7 @@ internal static class BlobSorting
         var thin = Math.Max(2, Thin * ink.Box.CellHeight);
         if (!IsInMargin(blob, ink))
             return false;
-        bool IsLine(Blob other, bool isUpright) => other != blob && IsInMargin(other, ink) && (isUpright ? other.Width : other.Height) <= thin;
+        bool IsLine(Blob other, bool isUpright) => other != blob && (isUpright ? other.Width : other.Height) <= thin && IsInMargin(other, ink);
         bool IsUprightBy(Blob other) => IsLine(other, isUpright: true) && Math.Min(Math.Abs(other.Left - blob.Left), Math.Abs(other.Right - blob.Right)) <= InLine;
         bool IsLevelBy(Blob other) => IsLine(other, isUpright: false) && Math.Min(Math.Abs(other.Top - blob.Top), Math.Abs(other.Bottom - blob.Bottom)) <= InLine;
         // The dash at a corner has others in line with it both ways.

@@ -28,6 +28,9 @@ internal sealed class CellVerdict
     // strokes.
     private const float Visible = 3.5f;
 
+    // Fewer marks do not tell how strong they are.
+    private const int FewMarks = 5;
+
     // Below this certainty a reading is a guess.
     private const float Guess = 0.5f;
 
@@ -61,10 +64,12 @@ internal sealed class CellVerdict
         return big == 0 || small == 0 ? Math.Max(big, small) : Math.Min(big, small);
     }
 
-    private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, Like(sign).In(sign.Ink));
+    private float PartOfUsual(Sign sign) => PartOfUsual(sign, IsBig(sign) ? _big : _small);
 
-    // On a board without marks its digits tell of what is small, too.
-    private InkStrength Like(Sign sign) => IsBig(sign) || _small.Usual == 0 ? _big : _small;
+    private static float PartOfUsual(Sign sign, InkStrength kind) => sign.Blob.Peak / Math.Max(1, kind.In(sign.Ink));
+
+    // Where a board has hardly any marks its big digits tell what is too faint for one.
+    private bool IsLonely(Sign sign) => !IsBig(sign) && _small.Count < FewMarks && _big.Usual > 0 && PartOfUsual(sign, _big) < Faintish;
 
     // On a ground of nearly their colour the board's digits do not show.
     private bool MayHide(CellInk ink) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, Visible * ink.Noise));
@@ -78,10 +83,11 @@ internal sealed class CellVerdict
     // Only marks are struck, and the line makes them higher.
     private bool IsBig(Sign sign) => sign.Height >= _bigFrom && !sign.IsStruck;
 
-    // As large as a big digit, doubtful and away from the middle: something that lies across the cell. Or little more than a guess, and of
-    // no digit's colour.
+    // As large as a big digit, doubtful and away from the middle: something that lies across the cell. Or little more than a guess, and faint
+    // or of no digit's colour.
     private bool IsStrange(Sign sign) => !sign.IsSure && sign.Reading.Digit is not null
-        && ((IsBig(sign) && sign.IsOffMiddle) || (sign.Reading.Certainty < Guess && !Like(sign).IsLike(sign)));
+        && ((IsBig(sign) && sign.IsOffMiddle) || IsLonely(sign)
+            || (sign.Reading.Certainty < Guess && (PartOfUsual(sign) < Faintish || !(IsBig(sign) ? _big : _small).IsLike(sign))));
 
     /// <summary>The reading of a cell.</summary>
     /// <param name="cell">Which one.</param>
@@ -93,7 +99,7 @@ internal sealed class CellVerdict
         var digits = sketch.Signs.FindAll(IsDigit);
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.HadRing || sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish)
+        if (sketch.HadRing || sketch.Signs.Exists(sign => IsOdd(sign) || IsStrange(sign)) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
             || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || big.IsOffMiddle))
@@ -112,10 +118,10 @@ internal sealed class CellVerdict
 
     // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.
     private Sign? Unread(CellSketch sketch, List<Sign> digits) =>
-        digits.Count > 0 ? null : sketch.Signs.FindAll(sign => IsOdd(sign) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
+        digits.Count > 0 ? null : sketch.Signs.FindAll(sign => (IsOdd(sign) || IsStrange(sign)) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
 
     private bool IsOdd(Sign sign) =>
-        (sign.Reading.Digit is null || IsStrange(sign))
+        sign.Reading.Digit is null
         && sign.Blob.Peak >= AsStrong * Weakest(sign.Ink)
         && Math.Max(sign.Height, sign.Blob.Width / sign.Ink.Box.CellWidth) >= Crumb;
 

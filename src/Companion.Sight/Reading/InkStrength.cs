@@ -22,9 +22,13 @@ internal sealed class InkStrength
     {
         _board = board;
         float[] peaks = [.. sure.Select(sign => sign.Blob.Peak).Order()];
+        Count = peaks.Length;
         Usual = peaks.Length > 0 ? peaks[peaks.Length / 2] : 0;
         _colours = [.. sure.Where(sign => IsUsual(sign.Ink)).Select(sign => sign.Colour)];
     }
+
+    /// <summary>How many were measured.</summary>
+    public int Count { get; }
 
     /// <summary>How far most are from their ground; 0 where there are none.</summary>
     public float Usual { get; }

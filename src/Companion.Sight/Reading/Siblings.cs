@@ -95,7 +95,17 @@ internal sealed class Siblings
 
         if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
             marks.ForEach(mark => HoldTo(places, mark, usual));
+        if (!marks.Exists(mark => mark.IsStruck && mark.IsSure))
+            Unstrike(sketches.Where(sketch => sketch.HadRing).SelectMany(sketch => sketch.Signs));
+        BigSiblings.Compare(all.FindAll(sign => sign.Height >= bigFrom && sign.IsSure));
         return bigFrom;
+    }
+
+    // On a board without a mark that is surely struck, a line through one that stood on a ring is rather what is left of the ring.
+    private static void Unstrike(IEnumerable<Sign> marks)
+    {
+        foreach (var mark in marks.Where(mark => mark.IsStruck))
+            (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, Doubted) }, false);
     }
 
     // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
@@ -284,8 +294,10 @@ internal sealed class Siblings
 
     internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
 
-    // The cosine between their images.
-    private static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
+    /// <summary>The cosine between the images of two.</summary>
+    /// <param name="one">The one.</param>
+    /// <param name="other">The other.</param>
+    internal static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
 
     private readonly record struct Judgement(GlyphReading Reading, bool IsStruck, Overlay Over);
 
