@@ -30,7 +30,7 @@ internal static class BlobSorting
     private const float Dash = 0.12f;
     private const float Thin = 0.08f;
     private const int InLine = 2;
-    private const float MostBent = 0.15f;
+    private const float MostBent = 0.22f;
     private const float Frame = 0.7f;
     private const float Ring = 0.55f;
 
@@ -43,6 +43,10 @@ internal static class BlobSorting
         if (Math.Max(blob.Width, blob.Height) <= 2 || Math.Max(width, height) < Speck)
             return BlobKind.Ignorable;
         var edges = (blob.Left == 0 ? 1 : 0) + (blob.Top == 0 ? 1 : 0) + (blob.Right == ink.Cell.Width ? 1 : 0) + (blob.Bottom == ink.Cell.Height ? 1 : 0);
+        // What grows into the cell from one of its edges may be a mark of which the line leaves little.
+        var isUpright = blob.Top == 0 || blob.Bottom == ink.Cell.Height;
+        if (edges == 1 && (isUpright ? height : width) >= Dash && (isUpright ? width : height) < Speck + LeastHeight)
+            return BlobKind.Edging;
         if (IsInMargin(blob, ink) && (edges > 0 || Math.Max(width, height) is < Dash or > Frame))
             return BlobKind.Ignorable;
         if (width >= Ring && height >= Ring && IsHollow(blob, ink.Cell.Width))

@@ -28,6 +28,9 @@ internal sealed class CellVerdict
     // strokes.
     private const float Visible = 3.5f;
 
+    // How much more ink it has.
+    private const int Larger = 3;
+
     // Fewer marks do not tell how strong they are.
     private const int FewMarks = 5;
 
@@ -83,11 +86,12 @@ internal sealed class CellVerdict
     // Only marks are struck, and the line makes them higher.
     private bool IsBig(Sign sign) => sign.Height >= _bigFrom && !sign.IsStruck;
 
-    // As large as a big digit, doubtful and away from the middle: something that lies across the cell. Or little more than a guess, and faint
-    // or of no digit's colour.
+    // As large as a big digit, doubtful and away from the middle: something that lies across the cell. Or little more than a guess, and faint,
+    // of no digit's colour, or a mark on a board that has none.
     private bool IsStrange(Sign sign) => !sign.IsSure && sign.Reading.Digit is not null
         && ((IsBig(sign) && sign.IsOffMiddle) || IsLonely(sign)
-            || (sign.Reading.Certainty < Guess && (PartOfUsual(sign) < Faintish || !(IsBig(sign) ? _big : _small).IsLike(sign))));
+            || (sign.Reading.Certainty < Guess && (PartOfUsual(sign) < Faintish || !(IsBig(sign) ? _big : _small).IsLike(sign)
+                || (!IsBig(sign) && _small.Count < FewMarks))));
 
     /// <summary>The reading of a cell.</summary>
     /// <param name="cell">Which one.</param>
@@ -96,10 +100,11 @@ internal sealed class CellVerdict
     public CellReading Of(Cell cell, CellSketch sketch, bool? isGiven)
     {
         var big = Big(sketch);
-        var digits = sketch.Signs.FindAll(IsDigit);
+        var odd = sketch.Signs.FindAll(IsOdd);
+        var digits = sketch.Signs.FindAll(sign => IsDigit(sign) && (sign.IsSure || !odd.Exists(other => IsBeside(sign, other))));
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.HadRing || sketch.Signs.Exists(sign => IsOdd(sign) || IsStrange(sign)) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
+        if (sketch.HadRing || odd.Count > 0 || sketch.Signs.Exists(IsStrange) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
             || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || big.IsOffMiddle))
@@ -119,6 +124,9 @@ internal sealed class CellVerdict
     // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.
     private Sign? Unread(CellSketch sketch, List<Sign> digits) =>
         digits.Count > 0 ? null : sketch.Signs.FindAll(sign => (IsOdd(sign) || IsStrange(sign)) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
+
+    // The tip or the edge of something larger that nobody could read.
+    private static bool IsBeside(Sign sign, Sign other) => sign.Blob.Gap(other.Blob) <= 1 && other.Blob.Pixels.Count >= Larger * sign.Blob.Pixels.Count;
 
     private bool IsOdd(Sign sign) =>
         sign.Reading.Digit is null

@@ -22,6 +22,9 @@ internal sealed class Siblings
     // How much less another digit must be like it.
     internal const float Clearly = 1.7f, Somewhat = 1.35f;
 
+    // Fewer lines through marks do not tell that a board has any.
+    private const int FewestStruck = 3;
+
     // What is added to the difference of a digit that the mark was not read as.
     private const float ForAnother = 0.03f, ForAnotherStruck = 0.1f;
 
@@ -95,17 +98,21 @@ internal sealed class Siblings
 
         if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
             marks.ForEach(mark => HoldTo(places, mark, usual));
-        if (!marks.Exists(mark => mark.IsStruck && mark.IsSure))
-            Unstrike(sketches.Where(sketch => sketch.HadRing).SelectMany(sketch => sketch.Signs));
+        if (marks.Count(mark => mark.IsStruck && mark.IsSure) < FewestStruck)
+            DoubtLines(sketches);
         BigSiblings.Compare(all.FindAll(sign => sign.Height >= bigFrom && sign.IsSure));
         return bigFrom;
     }
 
-    // On a board without a mark that is surely struck, a line through one that stood on a ring is rather what is left of the ring.
-    private static void Unstrike(IEnumerable<Sign> marks)
+    // On a board with hardly any line through a mark, one that stood on a ring is rather what is left of the ring, and one that only the
+    // comparison finds may be the edge of a shape.
+    private static void DoubtLines(IReadOnlyList<CellSketch> sketches)
     {
-        foreach (var mark in marks.Where(mark => mark.IsStruck))
-            (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, Doubted) }, false);
+        foreach (var (sketch, mark) in sketches.SelectMany(sketch => sketch.Signs.Where(mark => mark.IsStruck).Select(mark => (sketch, mark))))
+        {
+            if (sketch.HadRing || !mark.Alone.IsStruck)
+                (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) }, !sketch.HadRing);
+        }
     }
 
     // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
@@ -224,7 +231,7 @@ internal sealed class Siblings
         var isBetter = found.Over.Astray <= reach && !found.Over.MayBeStruck
             && (own is not null || mark.IsPart || alone.Certainty < Halfway)
             && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
-            && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
+            && (alone.Certainty < Halfway || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
         return isBetter
             ? new(new(found.Digit, Doubted), found.Over.MayBeStruck, found.Over)
             : new(alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck, found.Over);
