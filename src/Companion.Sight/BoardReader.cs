@@ -34,8 +34,7 @@ public static class BoardReader
 
     internal static BoardReading Reading(CellSketch[] sketches, Comparisons known)
     {
-        Siblings.Compare(sketches, known);
-        var verdict = new CellVerdict(sketches);
+        var verdict = new CellVerdict(sketches, Siblings.Compare(sketches, known));
         var bigs = sketches.Select(verdict.Big).ToArray();
         var givens = GivenSplit.Of(bigs);
         return new([.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))]);

@@ -22,7 +22,7 @@ internal enum BlobKind
 /// <summary>Sorts the blobs of a cell. All lengths are parts of the cell.</summary>
 internal static class BlobSorting
 {
-    private const float Speck = 0.07f;
+    private const float Speck = 0.07f, Crumb = 0.04f;
     private const float LeastHeight = 0.075f, MostHeight = 0.95f, MostWidth = 0.85f;
 
     // Frames of a selection, broken lines around several cells and rests of the grid's lines stay within this margin.
@@ -30,6 +30,7 @@ internal static class BlobSorting
     private const float Dash = 0.12f;
     private const float Thin = 0.08f;
     private const int InLine = 2;
+    private const float MostBent = 0.22f;
     private const float Frame = 0.7f;
     private const float Ring = 0.55f;
 
@@ -42,6 +43,10 @@ internal static class BlobSorting
         if (Math.Max(blob.Width, blob.Height) <= 2 || Math.Max(width, height) < Speck)
             return BlobKind.Ignorable;
         var edges = (blob.Left == 0 ? 1 : 0) + (blob.Top == 0 ? 1 : 0) + (blob.Right == ink.Cell.Width ? 1 : 0) + (blob.Bottom == ink.Cell.Height ? 1 : 0);
+        // What grows into the cell from one of its edges may be a mark of which the line leaves little.
+        var isUpright = blob.Top == 0 || blob.Bottom == ink.Cell.Height;
+        if (edges == 1 && (isUpright ? height : width) >= Dash && (isUpright ? width : height) < Speck + LeastHeight)
+            return BlobKind.Edging;
         if (IsInMargin(blob, ink) && (edges > 0 || Math.Max(width, height) is < Dash or > Frame))
             return BlobKind.Ignorable;
         if (width >= Ring && height >= Ring && IsHollow(blob, ink.Cell.Width))
@@ -53,6 +58,12 @@ internal static class BlobSorting
         return height < LeastHeight ? BlobKind.Ignorable : BlobKind.Glyph;
     }
 
+    /// <summary>Whether what is no glyph by its size may be a piece of one: the bar of a 5 whose thin stem does not show.</summary>
+    /// <param name="blob">The blob.</param>
+    /// <param name="ink">Its cell.</param>
+    public static bool IsCrumb(Blob blob, CellInk ink) =>
+        Math.Min(blob.Width, blob.Height) > 1 && Math.Max(blob.Width / ink.Box.CellWidth, blob.Height / ink.Box.CellHeight) is >= Crumb and < Speck + LeastHeight && !IsInMargin(blob, ink);
+
     /// <summary>Whether a blob is a dash of a broken line along the cell's edge: others are in line with it.</summary>
     /// <param name="blob">The blob.</param>
     /// <param name="all">All blobs of the cell.</param>
@@ -60,11 +71,15 @@ internal static class BlobSorting
     public static bool IsDash(Blob blob, IReadOnlyList<Blob> all, CellInk ink)
     {
         var thin = Math.Max(2, Thin * ink.Box.CellHeight);
-        if (Math.Min(blob.Width, blob.Height) > thin || !IsInMargin(blob, ink))
+        if (!IsInMargin(blob, ink))
             return false;
-        return blob.Width < blob.Height
-            ? all.Any(other => other != blob && other.Width <= thin && Math.Abs(other.Left - blob.Left) <= InLine && IsInMargin(other, ink))
-            : all.Any(other => other != blob && other.Height <= thin && Math.Abs(other.Top - blob.Top) <= InLine && IsInMargin(other, ink));
+        bool IsLine(Blob other, bool isUpright) => other != blob && (isUpright ? other.Width : other.Height) <= thin && IsInMargin(other, ink);
+        bool IsUprightBy(Blob other) => IsLine(other, isUpright: true) && Math.Min(Math.Abs(other.Left - blob.Left), Math.Abs(other.Right - blob.Right)) <= InLine;
+        bool IsLevelBy(Blob other) => IsLine(other, isUpright: false) && Math.Min(Math.Abs(other.Top - blob.Top), Math.Abs(other.Bottom - blob.Bottom)) <= InLine;
+        // The dash at a corner has others in line with it both ways.
+        if (Math.Min(blob.Width, blob.Height) > thin)
+            return Math.Max(blob.Width, blob.Height) <= MostBent * ink.Box.CellHeight && all.Any(IsUprightBy) && all.Any(IsLevelBy);
+        return blob.Width < blob.Height ? all.Any(IsUprightBy) : all.Any(IsLevelBy);
     }
 
     private static bool IsInMargin(Blob blob, CellInk ink)

@@ -52,6 +52,30 @@ internal sealed class CellInk
         return ink;
     }
 
+    /// <summary>Takes out what the grid's lines have left along an edge of the cell: a row that is ink over most of its length, and no stroke.</summary>
+    /// <param name="least">What is farther from the ground is ink.</param>
+    public void TakeOutLines(float least)
+    {
+        const float Most = 0.6f;
+        var (width, height) = (Cell.Width, Cell.Height);
+        foreach (var (first, step, count, inward) in ((int, int, int, int)[])
+            [(0, 1, width, width), ((height - 1) * width, 1, width, -width), (0, width, height, 1), (width - 1, width, height, -1)])
+        {
+            if (Part(first) < Most || Part(first + inward) >= Most)
+                continue;
+            for (var index = 0; index < count; index++)
+                Distance[first + index * step] = 0;
+
+            float Part(int from)
+            {
+                var ink = 0;
+                for (var index = 0; index < count; index++)
+                    ink += Distance[from + index * step] > least ? 1 : 0;
+                return ink / (float)count;
+            }
+        }
+    }
+
     private static float[] Distances(CellPixels cell, Ground ground)
     {
         var distances = new float[cell.Count];

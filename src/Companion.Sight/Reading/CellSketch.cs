@@ -20,6 +20,9 @@ internal sealed class CellSketch
     /// <summary>What reaches into the cell and is no glyph by its size and place.</summary>
     public List<Blob> Leftovers { get; } = [];
 
+    /// <summary>What is too small to be a digit, away from the cell's edges: it may be a piece of one.</summary>
+    public List<Blob> Crumbs { get; } = [];
+
     /// <summary>Whether a ring was taken out that something touched: strokes may be gone with it.</summary>
     public bool HadRing { get; private set; }
 
@@ -31,6 +34,7 @@ internal sealed class CellSketch
         var sketch = new CellSketch(CellInk.Of(frame, box));
         if (sketch.Ink.IsBlank)
             return sketch;
+        sketch.Ink.TakeOutLines(sketch.Least);
         var blobs = sketch.Blobs();
         if (blobs.Exists(sketch.TakeOutRing))
             blobs = sketch.Blobs();
@@ -39,7 +43,9 @@ internal sealed class CellSketch
         return sketch;
     }
 
-    private List<Blob> Blobs() => Reading.Blobs.Of(Ink, Math.Max(Ink.Noise, Faint * Ink.Peak));
+    private float Least => Math.Max(Ink.Noise, Faint * Ink.Peak);
+
+    private List<Blob> Blobs() => Reading.Blobs.Of(Ink, Least);
 
     // A ring that nothing touches is no digit as it is.
     private bool TakeOutRing(Blob blob)
@@ -60,6 +66,12 @@ internal sealed class CellSketch
             case BlobKind.Edging when split == _splits.Length || IsOneInk(blob, split):
                 Signs.Add(new(blob, Ink));
                 break;
+            case BlobKind.Edging or BlobKind.Obstacle when split == 0 && Core(blob) is { } core:
+                Signs.Add(new(core, Ink) { IsMixed = true });
+                break;
+            case BlobKind.Ignorable when split == 0 && BlobSorting.IsCrumb(blob, Ink):
+                Crumbs.Add(blob);
+                break;
             case not BlobKind.Ignorable when split < _splits.Length:
                 var found = Signs.Count;
                 foreach (var part in Reading.Blobs.Within(Ink, blob, _splits[split] * blob.Peak))
@@ -70,6 +82,21 @@ internal sealed class CellSketch
                     Leave(blob);
                 break;
         }
+    }
+
+    // What is no larger than a mark and meets the edge with its darkest parts too: a mark and the soft edge of a line, in one.
+    private Blob? Core(Blob blob)
+    {
+        if (IsLarge(blob))
+            return null;
+        var parts = Reading.Blobs.Within(Ink, blob, _splits[0] * blob.Peak);
+        return parts.Exists(part => BlobSorting.Of(part, Ink) == BlobKind.Glyph) ? null : Blob.Union(parts);
+    }
+
+    private bool IsLarge(Blob blob)
+    {
+        const float Large = 0.42f;
+        return Math.Max(blob.Height / Ink.Box.CellHeight, blob.Width / Ink.Box.CellWidth) >= Large;
     }
 
     // A glyph keeps its size at a higher threshold; a glyph on a shape loses the shape.
@@ -83,8 +110,8 @@ internal sealed class CellSketch
     // What is large and loses much of its size at a higher threshold: a mark, and a faint shape that it touches.
     private bool IsOnShape(Blob blob)
     {
-        const float Large = 0.42f, Least = 0.7f;
-        if (Math.Max(blob.Height / Ink.Box.CellHeight, blob.Width / Ink.Box.CellWidth) < Large)
+        const float Least = 0.7f;
+        if (!IsLarge(blob))
             return false;
         var parts = Reading.Blobs.Within(Ink, blob, _splits[0] * blob.Peak);
         var whole = Blob.Union(parts);

@@ -14,11 +14,9 @@ internal sealed class CellVerdict
     // Things without a digit's look count from this part of the cell on.
     private const float Crumb = 0.075f;
 
-    // A big digit stands about in the middle of its cell.
-    private const float OffMiddle = 0.2f;
-
-    // A single mark in the middle that is nearly as high as a big digit may be one: some hands write some digits low.
-    private const float NearlyBig = 0.85f;
+    // A single mark in the middle that is nearly as high as a big digit, or so much higher than most marks, may be one: some hands write some
+    // digits low.
+    private const float NearlyBig = 0.85f, HigherMark = 1.25f;
 
     // No digit is so much higher than most: a shape has been taken for a part of it.
     private const float Higher = 1.35f;
@@ -30,22 +28,37 @@ internal sealed class CellVerdict
     // strokes.
     private const float Visible = 3.5f;
 
+    // How much more ink it has.
+    private const int Larger = 3;
+
+    // Fewer marks do not tell how strong they are.
+    private const int FewMarks = 5;
+
+    // Below this certainty a reading is a guess.
+    private const float Guess = 0.5f;
+
     private readonly float _bigFrom;
     private readonly float _highest;
+    private readonly float _mark;
     private readonly InkStrength _big;
     private readonly InkStrength _small;
 
     /// <summary>Prepares for a board.</summary>
     /// <param name="board">Its cells, read.</param>
-    public CellVerdict(IReadOnlyList<CellSketch> board)
+    /// <param name="bigFrom">From which height on a digit is big.</param>
+    public CellVerdict(IReadOnlyList<CellSketch> board, float bigFrom)
     {
         var sure = board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure).ToList();
-        _bigFrom = Heights.Threshold(sure);
-        _big = new(board, sure.FindAll(sign => sign.Height >= _bigFrom));
-        float[] heights = [.. sure.Where(sign => sign.Height >= _bigFrom).Select(sign => sign.Height).Order()];
-        _highest = heights.Length > 0 ? Higher * heights[heights.Length / 2] : float.MaxValue;
-        _small = new(board, sure.FindAll(sign => sign.Height < _bigFrom));
+        _bigFrom = bigFrom;
+        _big = new(board, sure.FindAll(IsBig));
+        _highest = Higher * Median(sure.FindAll(IsBig));
+        var small = sure.FindAll(sign => !IsBig(sign));
+        _small = new(board, small);
+        _mark = Median(small);
     }
+
+    private static float Median(List<Sign> signs) =>
+        signs.Count > 0 ? signs.Select(sign => sign.Height).Order().ElementAt(signs.Count / 2) : float.MaxValue;
 
     // The least that a digit shows in this cell; where there is nothing to compare with, everything counts.
     private float Weakest(CellInk ink)
@@ -54,15 +67,31 @@ internal sealed class CellVerdict
         return big == 0 || small == 0 ? Math.Max(big, small) : Math.Min(big, small);
     }
 
-    private float PartOfUsual(Sign sign) => sign.Blob.Peak / Math.Max(1, (sign.Height >= _bigFrom ? _big : _small).In(sign.Ink));
+    private float PartOfUsual(Sign sign) => PartOfUsual(sign, IsBig(sign) ? _big : _small);
+
+    private static float PartOfUsual(Sign sign, InkStrength kind) => sign.Blob.Peak / Math.Max(1, kind.In(sign.Ink));
+
+    // Where a board has hardly any marks its big digits tell what is too faint for one.
+    private bool IsLonely(Sign sign) => !IsBig(sign) && _small.Count < FewMarks && _big.Usual > 0 && PartOfUsual(sign, _big) < Faintish;
 
     // On a ground of nearly their colour the board's digits do not show.
     private bool MayHide(CellInk ink) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, Visible * ink.Noise));
 
     /// <summary>The big digit of a cell; null where there is none.</summary>
     /// <param name="sketch">The cell.</param>
-    public Sign? Big(CellSketch sketch) =>
-        sketch.Signs.Where(sign => sign.Reading.Digit is not null && sign.Height >= _bigFrom && PartOfUsual(sign) >= Faint).MaxBy(sign => sign.Height);
+    public Sign? Big(CellSketch sketch) => sketch.Signs.Where(sign => IsDigit(sign) && IsBig(sign)).MaxBy(sign => sign.Height);
+
+    private bool IsDigit(Sign sign) => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint && !IsStrange(sign);
+
+    // Only marks are struck, and the line makes them higher.
+    private bool IsBig(Sign sign) => sign.Height >= _bigFrom && !sign.IsStruck;
+
+    // As large as a big digit, doubtful and away from the middle: something that lies across the cell. Or little more than a guess, and faint,
+    // of no digit's colour, or a mark on a board that has none.
+    private bool IsStrange(Sign sign) => !sign.IsSure && sign.Reading.Digit is not null
+        && ((IsBig(sign) && sign.IsOffMiddle) || IsLonely(sign)
+            || (sign.Reading.Certainty < Guess && (PartOfUsual(sign) < Faintish || !(IsBig(sign) ? _big : _small).IsLike(sign)
+                || (!IsBig(sign) && _small.Count < FewMarks))));
 
     /// <summary>The reading of a cell.</summary>
     /// <param name="cell">Which one.</param>
@@ -71,21 +100,22 @@ internal sealed class CellVerdict
     public CellReading Of(Cell cell, CellSketch sketch, bool? isGiven)
     {
         var big = Big(sketch);
-        var digits = sketch.Signs.FindAll(sign => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint);
+        var odd = sketch.Signs.FindAll(IsOdd);
+        var digits = sketch.Signs.FindAll(sign => IsDigit(sign) && (sign.IsSure || !odd.Exists(other => IsBeside(sign, other))));
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.HadRing || sketch.Signs.Exists(IsOdd) || digits.Exists(sign => PartOfUsual(sign) < Faintish)
+        if (sketch.HadRing || odd.Count > 0 || sketch.Signs.Exists(IsStrange) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
             || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
-        if (big is not null && (small.Count > 0 || Math.Max(Math.Abs(big.X - 0.5f), Math.Abs(big.Y - 0.5f)) > OffMiddle))
+        if (big is not null && (small.Count > 0 || big.IsOffMiddle))
             certainty = Math.Min(certainty, Unexplained);
         if (big is null && MayHide(sketch.Ink))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && big.Height > _highest)
             certainty = Math.Min(certainty, Unexplained);
-        if (small is [var one] && one.Height >= NearlyBig * _bigFrom && Math.Max(Math.Abs(one.X - 0.5f), Math.Abs(one.Y - 0.5f)) < OffMiddle)
+        if (small is [var one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
             certainty = Math.Min(certainty, Unexplained);
-        if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(mark => mark.Height >= _bigFrom))
+        if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(IsBig))
             certainty = Math.Min(certainty, Unexplained);
         return new(
             cell, big?.Reading.Digit, big is null ? null : isGiven, (big ?? Unread(sketch, digits))?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
@@ -93,7 +123,10 @@ internal sealed class CellVerdict
 
     // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.
     private Sign? Unread(CellSketch sketch, List<Sign> digits) =>
-        digits.Count > 0 ? null : sketch.Signs.FindAll(sign => IsOdd(sign) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
+        digits.Count > 0 ? null : sketch.Signs.FindAll(sign => (IsOdd(sign) || IsStrange(sign)) && sign.Height >= _bigFrom).MaxBy(sign => sign.Height);
+
+    // The tip or the edge of something larger that nobody could read.
+    private static bool IsBeside(Sign sign, Sign other) => sign.Blob.Gap(other.Blob) <= 1 && other.Blob.Pixels.Count >= Larger * sign.Blob.Pixels.Count;
 
     private bool IsOdd(Sign sign) =>
         sign.Reading.Digit is null

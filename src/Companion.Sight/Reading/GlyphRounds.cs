@@ -28,7 +28,7 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         foreach (var sketch in sketches)
         {
             foreach (var sign in sketch.Signs)
-                sign.Alone = (sketch.HadRing ? sign.Reading with { Certainty = sign.Reading.Certainty * Struck } : sign.Reading, sign.IsStruck);
+                sign.Alone = (sketch.HadRing || sign.IsMixed ? sign.Reading with { Certainty = sign.Reading.Certainty * Struck } : sign.Reading, sign.IsStruck);
         }
     }
 
@@ -45,7 +45,7 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
             (from sketch in sketches
              from sign in sketch.Signs
              where !sign.IsSure
-             from way in SecondLook.Ways(sign, sketch.Signs)
+             from way in SecondLook.Ways(sign, sketch)
              select (Sketch: sketch, Sign: sign, Way: way)).ToList();
         Read(ways.SelectMany(way => way.Way).ToList());
         foreach (var group in ways.GroupBy(way => way.Sign))

@@ -12,24 +12,53 @@ internal static class Heights
     // The heights of one kind differ by less than this from one to the next.
     private const float Gap = 1.2f;
 
+    // So many digits that share their cells with others tell where marks stand and how high they are, but for a part of them that may be
+    // something else.
+    private const int FewestAbreast = 8;
+    private const float Astray = 0.1f;
+
+    // Where hardly any mark stands in the middle of its cell, so much farther off it, what stands there alone and higher is big.
+    private const float OffMiddle = 0.15f, Seldom = 0.2f, HigherAlone = 1.05f;
+
     /// <summary>From which height on a digit is big.</summary>
     /// <param name="sure">What was surely read as digits.</param>
     public static float Threshold(IEnumerable<Sign> sure)
     {
         Sign[] sorted = [.. sure.OrderBy(sign => sign.Height)];
-        var (best, widest) = (0f, Gap);
+        var cells = sorted.CountBy(sign => sign.Ink).ToDictionary();
+        Sign[] marks = [.. sorted.Where(sign => cells[sign.Ink] > 1 && !sign.IsStruck)];
+        if (marks.Length < FewestAbreast)
+            return Threshold(sorted, 0);
+
+        var (usual, highest) = (marks[(int)((1 - Astray) * (marks.Length - 1))].Height, marks[^1].Height);
+        var alone = marks.Count(IsMiddle) <= Seldom * marks.Length
+            ? Array.Find(sorted, sign => sign.Height > HigherAlone * highest && cells[sign.Ink] == 1 && !sign.IsStruck && IsMiddle(sign))
+            : null;
+        if (alone is null)
+            return Borders(sorted, highest).FirstOrDefault().Middle is > 0 and var first ? first : Threshold(sorted, usual);
+        return MathF.Sqrt(alone.Height * highest);
+    }
+
+    private static float Threshold(Sign[] sorted, float above)
+    {
+        if (Borders(sorted, above).DefaultIfEmpty().MaxBy(border => border.Gap).Middle is > 0 and var widest)
+            return widest;
+        return sorted.Length > 0 && sorted[sorted.Length / 2].Height >= Usual ? Lowest : MarksBelow;
+    }
+
+    // The middles of the gaps above a height, and how wide they are.
+    private static IEnumerable<(float Middle, float Gap)> Borders(Sign[] sorted, float from)
+    {
         for (var index = 1; index < sorted.Length; index++)
         {
             var (below, above) = (sorted[index - 1].Height, sorted[index].Height);
             var middle = MathF.Sqrt(below * above);
-            if (above / below > widest && middle is > Lowest and < Highest && !IsOldStyle(sorted, index))
-                (best, widest) = (middle, above / below);
+            if (below >= from && above / below > Gap && middle is > Lowest and < Highest && !IsOldStyle(sorted, index))
+                yield return (middle, above / below);
         }
-
-        if (best > 0)
-            return best;
-        return sorted.Length > 0 && sorted[sorted.Length / 2].Height >= Usual ? Lowest : MarksBelow;
     }
+
+    private static bool IsMiddle(Sign sign) => Math.Max(Math.Abs(sign.X - 0.5f), Math.Abs(sign.Y - 0.5f)) <= OffMiddle;
 
     // Old-style figures have 1 and 2 as low as small letters, and the others higher.
     private static bool IsOldStyle(Sign[] sorted, int index) =>

@@ -29,6 +29,19 @@ internal static class InkPatch
         return new(width, height, plane);
     }
 
+    /// <summary>What is left of a patch whose blob has lost some of its rows.</summary>
+    /// <param name="patch">The patch of a blob.</param>
+    /// <param name="above">How many of its uppermost rows are gone.</param>
+    /// <param name="below">How many of its lowest rows are gone.</param>
+    public static InkPlane Cut(InkPlane patch, int above, int below)
+    {
+        var rows = patch.Height - above - below;
+        var plane = new float[rows * patch.Width];
+        for (var row = above > 0 ? Room : 0; row < (below > 0 ? rows - Room : rows); row++)
+            patch.Row(row + above).CopyTo(plane.AsSpan(row * patch.Width));
+        return new(patch.Width, rows, plane);
+    }
+
     /// <summary>The patch as it would be if the mark were set larger or smaller, and stood otherwise between the pixels.</summary>
     /// <param name="patch">The patch of a blob.</param>
     /// <param name="height">How high the blob is then, in pixels.</param>

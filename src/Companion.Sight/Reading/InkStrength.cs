@@ -22,9 +22,13 @@ internal sealed class InkStrength
     {
         _board = board;
         float[] peaks = [.. sure.Select(sign => sign.Blob.Peak).Order()];
+        Count = peaks.Length;
         Usual = peaks.Length > 0 ? peaks[peaks.Length / 2] : 0;
         _colours = [.. sure.Where(sign => IsUsual(sign.Ink)).Select(sign => sign.Colour)];
     }
+
+    /// <summary>How many were measured.</summary>
+    public int Count { get; }
 
     /// <summary>How far most are from their ground; 0 where there are none.</summary>
     public float Usual { get; }
@@ -37,6 +41,15 @@ internal sealed class InkStrength
             return Usual;
         float[] distances = [.. _colours.Select(colour => cell.Grounds.Min(ground => ground.Distance(colour))).Order()];
         return Math.Min(Usual, distances[(int)(Astray * distances.Length)]);
+    }
+
+    /// <summary>Whether something has the colour of these digits, or a mixture of it and its ground; where nothing tells, it has.</summary>
+    /// <param name="sign">The thing.</param>
+    public bool IsLike(Sign sign)
+    {
+        const float Like = 40;
+        var (colour, ground) = (sign.Colour, sign.Ink.Ground.Middle);
+        return _colours.Length == 0 || Array.Exists(_colours, other => colour.DistanceToMix(ground, other) <= Like);
     }
 
     private bool IsUsual(CellInk cell) =>

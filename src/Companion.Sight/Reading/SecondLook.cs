@@ -15,8 +15,8 @@ internal static class SecondLook
 
     /// <summary>The other ways, each a list of digits.</summary>
     /// <param name="sign">The sign.</param>
-    /// <param name="others">What else is in its cell.</param>
-    public static IEnumerable<List<Sign>> Ways(Sign sign, IReadOnlyList<Sign> others)
+    /// <param name="cell">Its cell.</param>
+    public static IEnumerable<List<Sign>> Ways(Sign sign, CellSketch cell)
     {
         var (blob, ink) = (sign.Blob, sign.Ink);
         foreach (var split in _splits)
@@ -32,9 +32,13 @@ internal static class SecondLook
                 yield return Abreast(blob, ink, abreast).ConvertAll(part => new Sign(part, ink));
         }
 
-        var pieces = others.Where(other => other != sign && other.Blob.Gap(blob) <= PieceGap * ink.Box.CellHeight && !other.IsSure).ToList();
+        bool IsPiece(Blob other) => other != blob && other.Gap(blob) <= PieceGap * ink.Box.CellHeight;
+        var pieces = cell.Signs.Where(other => !other.IsSure).Select(other => other.Blob).Where(IsPiece).ToList();
         if (pieces.Count > 0)
-            yield return [new(Blob.Union([blob, .. pieces.Select(piece => piece.Blob)]), ink)];
+            yield return [new(Blob.Union([blob, .. pieces]), ink)];
+        var crumbs = cell.Crumbs.Where(IsPiece).ToList();
+        if (crumbs.Count > 0)
+            yield return [new(Blob.Union([blob, .. crumbs]), ink)];
     }
 
     // Cut where a column has the least ink, near where even widths would end.

@@ -22,6 +22,9 @@ internal sealed class Siblings
     // How much less another digit must be like it.
     internal const float Clearly = 1.7f, Somewhat = 1.35f;
 
+    // Fewer lines through marks do not tell that a board has any.
+    private const int FewestStruck = 3;
+
     // What is added to the difference of a digit that the mark was not read as.
     private const float ForAnother = 0.03f, ForAnotherStruck = 0.1f;
 
@@ -33,6 +36,9 @@ internal sealed class Siblings
 
     // A look is only compared with what is about as high; a line through a mark makes it higher.
     private const float Higher = 2f, Lower = 0.72f;
+
+    // As a part of the cell, how near to its edge a line or a frame may have cut a mark off, and the part of its height that may be gone.
+    private const float AtEdge = 0.07f, MostCut = 0.25f;
 
     // No digit is so low beside the others, in old-style figures neither: it is a part of one.
     private const float Lowest = 0.65f;
@@ -61,7 +67,8 @@ internal sealed class Siblings
     /// <summary>Compares all marks of a board.</summary>
     /// <param name="sketches">Its cells, read one by one.</param>
     /// <param name="known">What comparing marks came to at the last look at the board.</param>
-    public static void Compare(IReadOnlyList<CellSketch> sketches, Comparisons known)
+    /// <returns>From which height on a digit is big and no mark.</returns>
+    public static float Compare(IReadOnlyList<CellSketch> sketches, Comparisons known)
     {
         known.Next();
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
@@ -99,6 +106,21 @@ internal sealed class Siblings
 
         if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
             marks.ForEach(mark => HoldTo(places, mark, usual));
+        if (marks.Count(mark => mark.IsStruck && mark.IsSure) < FewestStruck)
+            DoubtLines(sketches);
+        BigSiblings.Compare(all.FindAll(sign => sign.Height >= bigFrom && sign.IsSure));
+        return bigFrom;
+    }
+
+    // On a board with hardly any line through a mark, one that stood on a ring is rather what is left of the ring, and one that only the
+    // comparison finds may be the edge of a shape.
+    private static void DoubtLines(IReadOnlyList<CellSketch> sketches)
+    {
+        foreach (var (sketch, mark) in sketches.SelectMany(sketch => sketch.Signs.Where(mark => mark.IsStruck).Select(mark => (sketch, mark))))
+        {
+            if (sketch.HadRing || !mark.Alone.IsStruck)
+                (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) }, !sketch.HadRing);
+        }
     }
 
     // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
@@ -218,8 +240,9 @@ internal sealed class Siblings
         // Where no look of what it was read as is known, it need not be like the next best.
         var reach = alone.Digit is null || own is null ? RemoteFromNothing : Remote;
         var isBetter = found.Over.Astray <= reach && !found.Over.MayBeStruck
+            && (own is not null || mark.IsPart || alone.Certainty < Halfway)
             && (second is null || second.Value.Over.Astray >= Somewhat * found.Over.Astray)
-            && (alone.Certainty < CellReading.Sure || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
+            && (alone.Certainty < Halfway || alone.Digit is null || own is null || own.Value.Over.Astray >= Clearly * found.Over.Astray);
         return isBetter
             ? new(new(found.Digit, Doubted), found.Over.MayBeStruck, found.Over)
             : new(alone with { Certainty = Math.Min(alone.Certainty, Doubted) }, isStruck, found.Over);
@@ -266,7 +289,7 @@ internal sealed class Siblings
         if (isFar || (over.Astray <= Alike && !over.IsSuspicious))
             return (over, false);
         var best = (Over: over, IsReset: false);
-        foreach (var patch in Reset(look, mark.Blob.Height))
+        foreach (var patch in Reset(look, mark.Blob.Height).Concat(Cut(mark, look)))
         {
             var reset = Overlay.Of(mark.Patch, patch);
             if (reset.Astray < best.Over.Astray && !reset.IsSuspicious)
@@ -281,10 +304,24 @@ internal sealed class Siblings
 
     private Overlay Over(Sign mark, Sign other) => _known.Over.Of((mark, other), _ => Overlay.Of(mark.Patch, other.Patch));
 
+    // A mark that a line or a frame along the cell's edge cuts off looks like others without what is gone: about as much as it is lower.
+    private static IEnumerable<InkPlane> Cut(Sign mark, Sign look)
+    {
+        var near = Math.Max(2, AtEdge * mark.Ink.Cell.Height);
+        var (isAbove, isBelow) = (mark.Blob.Top <= near, mark.Blob.Bottom >= mark.Ink.Cell.Height - near);
+        var lower = look.Blob.Height - mark.Blob.Height;
+        if (isAbove == isBelow || lower < 0 || lower > MostCut * look.Blob.Height)
+            yield break;
+        for (var rows = Math.Max(1, lower - 1); rows <= lower + 1; rows++)
+            yield return InkPatch.Cut(look.Patch, isAbove ? rows : 0, isBelow ? rows : 0);
+    }
+
     internal static bool IsComparable(Sign mark, Sign look) => mark.Height <= Higher * look.Height && mark.Height >= Lower * look.Height;
 
-    // The cosine between their images.
-    private static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
+    /// <summary>The cosine between the images of two.</summary>
+    /// <param name="one">The one.</param>
+    /// <param name="other">The other.</param>
+    internal static float Likeness(Sign one, Sign other) => TensorPrimitives.CosineSimilarity(one.Glyph.Ink.AsSpan(), other.Glyph.Ink.AsSpan());
 
     private readonly record struct Judgement(GlyphReading Reading, bool IsStruck, Overlay Over);
 

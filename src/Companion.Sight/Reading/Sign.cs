@@ -3,6 +3,9 @@ namespace Companion.Sight.Reading;
 /// <summary>Something in a cell that may be a digit, and what it was read as.</summary>
 internal sealed class Sign
 {
+    // Parts of the cell.
+    private const float OffMiddle = 0.2f;
+
     private Rgb? _colour;
 
     /// <summary>Makes one that was not read yet.</summary>
@@ -38,6 +41,9 @@ internal sealed class Sign
     /// <summary>Whether it was cut out of something larger that could not be read.</summary>
     public bool IsPart { get; set; }
 
+    /// <summary>Whether it meets the cell's edge and is not one ink: a mark and the soft edge of the line, or a shape of the next cell.</summary>
+    public bool IsMixed { get; init; }
+
     /// <summary>What it was read as by itself, and whether a line was seen to go through it.</summary>
     public (GlyphReading Reading, bool IsStruck) Alone { get; set; }
 
@@ -58,6 +64,9 @@ internal sealed class Sign
 
     /// <summary>Its middle, from the cell's upper line (0) to the lower one (1).</summary>
     public float Y => ((Blob.Top + Blob.Bottom) / 2f + Ink.Box.Top - Ink.Box.Y) / Ink.Box.CellHeight;
+
+    /// <summary>Whether it stands where no big digit does: that is about in the middle of its cell.</summary>
+    public bool IsOffMiddle => Math.Max(Math.Abs(X - 0.5f), Math.Abs(Y - 0.5f)) > OffMiddle;
 
     /// <summary>The colour of its darkest parts, where it is ink and nothing else.</summary>
     public Rgb Colour => _colour ??= Core();

@@ -35,8 +35,8 @@ internal static class SightTable
             }
         }
 
-        output.WriteLine("| pictures | boards | not found | boards right | digits | right | marks | right | wrong strikes | cells held back, % | wrong and not held back | givens told | told wrongly |");
-        output.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        output.WriteLine("| pictures | boards | not found | boards right | digits | right | marks | right | wrong strikes | cells held back, % | wrong and not held back | cells with covered ink | rightly held back | givens told | told wrongly |");
+        output.WriteLine("| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         screens.Print(output, "screens");
         photographs.Print(output, "photographs");
         output.WriteLine();

@@ -9,10 +9,8 @@ internal static class BoardPage
 {
     public static string Html(BoardStyle style, ImmutableArray<DrawnCell> cells)
     {
-        var random = new Random(style.Seed);
-        var under = Decoration.Under(style, random).ToList();
-        var over = Decoration.Over(style, random).ToList();
-        var letters = Lettering.Of(style, cells).ToList();
+        var (under, over) = Decoration.Of(style);
+        var letters = Lettering.Of(style, cells).Select(piece => piece.Drawn).ToList();
         var board = style.Technique switch
         {
             Technique.Table => Svg(style, under) + Table(style) + Svg(style, letters.Concat(over)),
@@ -20,13 +18,28 @@ internal static class BoardPage
             Technique.Svg => Svg(style, under.Concat(Lines(style)).Concat(letters).Concat(over)),
             _ => Canvas(style, under.Concat(Lines(style)).Concat(letters).Concat(over)),
         };
+        return Page(style, (style.HasSurroundings ? Surroundings.Of(style) : "") + N($"<div id='board'>{board}</div>"));
+    }
+
+    /// <summary>A page with nothing but one thing of a board, where it is on the board's own page and drawn likewise: black on white.</summary>
+    /// <param name="style">The board's style.</param>
+    /// <param name="drawn">The thing.</param>
+    public static string Alone(BoardStyle style, Drawn drawn)
+    {
+        var bare = style with { Colours = style.Colours with { Page = "#ffffff", Cell = "#ffffff" } };
+        Drawn[] black = [drawn.In("#000000")];
+        return Page(bare, N($"<div id='board'>{(style.Technique == Technique.Canvas ? Canvas(style, black) : Svg(style, black))}</div>"));
+    }
+
+    private static string Page(BoardStyle style, string body)
+    {
         var faces = string.Concat(new[] { style.DigitFont, style.MarkFont }.Distinct().Select(FontFiles.FontFaces));
         return N($$"""
             <!doctype html><meta charset='utf-8'><style>{{faces}}
             body{margin:0;background:{{style.Colours.Page}};color:{{style.Colours.Given}};font:14px sans-serif;overflow:hidden}
             #board{position:absolute;left:{{style.Left}}px;top:{{style.Top}}px;width:{{style.Side}}px;height:{{style.Side}}px;background:{{style.Colours.Cell}};border-radius:{{style.Rounding}}px}
             #board>*{position:absolute;left:0;top:0}
-            </style>{{(style.HasSurroundings ? Surroundings.Of(style) : "")}}<div id='board'>{{board}}</div>
+            </style>{{body}}
             """);
     }
 

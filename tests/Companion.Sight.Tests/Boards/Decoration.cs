@@ -5,7 +5,14 @@ namespace Companion.Sight.Tests.Boards;
 /// <summary>What is drawn under and over the digits and is no digit: shades, fills, shapes, the selection, a pointer.</summary>
 internal static class Decoration
 {
-    public static IEnumerable<Drawn> Under(BoardStyle style, Random random)
+    public static (List<Drawn> Under, List<Drawn> Over) Of(BoardStyle style)
+    {
+        var random = new Random(style.Seed);
+        List<Drawn> under = [.. Under(style, random)];
+        return (under, [.. Over(style, random)]);
+    }
+
+    private static IEnumerable<Drawn> Under(BoardStyle style, Random random)
     {
         var cell = style.Cell;
         var (row, column) = (random.Next(9), random.Next(9));
@@ -62,7 +69,7 @@ internal static class Decoration
             yield return Filled(row, column, style.Colours.Selected);
     }
 
-    public static IEnumerable<Drawn> Over(BoardStyle style, Random random)
+    private static IEnumerable<Drawn> Over(BoardStyle style, Random random)
     {
         var cell = style.Cell;
         var (row, column) = (random.Next(9), random.Next(9));

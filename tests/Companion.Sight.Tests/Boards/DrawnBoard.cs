@@ -37,12 +37,22 @@ internal sealed record DrawnBoard(BoardStyle Style, ImmutableArray<DrawnCell> Ce
         await using (context)
         {
             var page = await context.NewPageAsync();
-            await page.SetContentAsync(BoardPage.Html(style, cells));
-            await page.EvaluateAsync("document.fonts.ready");
-            if (style.Technique == Technique.Canvas)
-                await page.WaitForFunctionAsync("document.title === 'drawn'");
-            return new(style, cells, Encode(await page.ScreenshotAsync(), style.Encoding));
+            var picture = Encode(await ScreenshotAsync(page, style, BoardPage.Html(style, cells)), style.Encoding);
+            return new(style, await Covering.TellAsync(page, style, cells), picture);
         }
+    }
+
+    /// <summary>What a page of a style looks like, as PNG.</summary>
+    /// <param name="page">Where it is painted.</param>
+    /// <param name="style">The style.</param>
+    /// <param name="html">The page.</param>
+    internal static async Task<byte[]> ScreenshotAsync(IPage page, BoardStyle style, string html)
+    {
+        await page.SetContentAsync(html);
+        await page.EvaluateAsync("document.fonts.ready");
+        if (style.Technique == Technique.Canvas)
+            await page.WaitForFunctionAsync("document.title === 'drawn'");
+        return await page.ScreenshotAsync();
     }
 
     private static byte[] Encode(byte[] png, Encoding encoding)

@@ -6,17 +6,27 @@ namespace Companion.Sight.Tests.Boards;
 /// <summary>The digits and marks of a board.</summary>
 internal static class Lettering
 {
-    public static IEnumerable<Drawn> Of(BoardStyle style, ImmutableArray<DrawnCell> cells)
+    /// <summary>A digit, a mark or a line through a mark.</summary>
+    /// <param name="Cell">The cell's index.</param>
+    /// <param name="Mark">The mark's index in the cell; -1 for the big digit.</param>
+    /// <param name="Drawn">How it is drawn.</param>
+    /// <param name="X">Its middle.</param>
+    /// <param name="Y">Its middle.</param>
+    /// <param name="Size">That of the letter.</param>
+    public readonly record struct Piece(int Cell, int Mark, Drawn Drawn, float X, float Y, float Size);
+
+    public static IEnumerable<Piece> Of(BoardStyle style, ImmutableArray<DrawnCell> cells)
     {
         for (var index = 0; index < cells.Length; index++)
         {
             var (x, y) = ((index % 9 + 0.5f) * style.Cell, (index / 9 + 0.5f) * style.Cell);
             if (cells[index].Digit > 0)
-                yield return Digit(style, cells[index], x, y);
+                yield return new(index, -1, Digit(style, cells[index], x, y), x, y, style.DigitSize * style.Cell);
             for (var mark = 0; mark < cells[index].Marks.Length; mark++)
             {
-                foreach (var drawn in Mark(style, cells[index].Marks, mark, x, y))
-                    yield return drawn;
+                var (markX, markY) = Place(style, cells[index].Marks, mark, x, y);
+                foreach (var drawn in Mark(style, cells[index].Marks[mark], mark, markX, markY))
+                    yield return new(index, mark, drawn, markX, markY, style.MarkSize * style.Cell);
             }
         }
     }
@@ -27,16 +37,21 @@ internal static class Lettering
         cell.IsGiven ? style.Colours.Given : style.Colours.Entered,
         cell.Digit.ToString(CultureInfo.InvariantCulture));
 
-    private static IEnumerable<Drawn> Mark(BoardStyle style, ImmutableArray<DrawnMark> marks, int index, float x, float y)
+    private static (float X, float Y) Place(BoardStyle style, ImmutableArray<DrawnMark> marks, int index, float x, float y)
     {
-        var (mark, size) = (marks[index], style.MarkSize * style.Cell);
+        var digit = marks[index].Digit;
         var (dx, dy) = style.Marks switch
         {
             MarkPlaces.Corners => ((index % 2 - 0.5f) * 0.62f, (index / 2 % 2 - 0.5f) * 0.58f),
             MarkPlaces.CentreRow => ((index - (marks.Length - 1) / 2f) * Math.Min(0.66f * style.MarkSize, 0.22f), 0),
-            _ => (((mark.Digit - 1) % 3 - 1) * 0.3f, ((mark.Digit - 1) / 3 - 1) * 0.3f),
+            _ => (((digit - 1) % 3 - 1) * 0.3f, ((digit - 1) / 3 - 1) * 0.3f),
         };
-        (x, y) = (x + dx * style.Cell, y + dy * style.Cell);
+        return (x + dx * style.Cell, y + dy * style.Cell);
+    }
+
+    private static IEnumerable<Drawn> Mark(BoardStyle style, DrawnMark mark, int index, float x, float y)
+    {
+        var size = style.MarkSize * style.Cell;
         yield return new Drawn.Letter(x, y, size, style.MarkFont, 400, style.Colours.Mark, mark.Digit.ToString(CultureInfo.InvariantCulture));
         if (mark.IsStruck)
         {

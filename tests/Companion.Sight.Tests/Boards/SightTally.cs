@@ -11,7 +11,7 @@ internal sealed class SightTally
     /// <summary>Boards whose grid was not found.</summary>
     public int Lost { get; private set; }
 
-    /// <summary>Boards on which every digit and mark was read rightly, sure or not.</summary>
+    /// <summary>Boards on which every digit and mark that can be told was read rightly, sure or not, and what is covered is held back.</summary>
     public int Right { get; private set; }
 
     public int Digits { get; private set; }
@@ -31,6 +31,15 @@ internal sealed class SightTally
 
     /// <summary>Cells in which a digit, a mark or a line through one was read wrongly and that are not held back.</summary>
     public int Silent { get; private set; }
+
+    /// <summary>
+    /// Cells in which so much of a digit, of a mark or of a line through one is covered by something that it cannot be told
+    /// (<see cref="Covering"/>): right is to hold them back, with everything else in them read rightly and nothing invented.
+    /// </summary>
+    public int Covered { get; private set; }
+
+    /// <summary>Of those the ones that are right.</summary>
+    public int CoveredRight { get; private set; }
 
     /// <summary>Digits that are told to be given or entered, of boards that show it; wrong ones; and those left open.</summary>
     public int Told { get; private set; }
@@ -57,8 +66,8 @@ internal sealed class SightTally
         {
             Lost++;
             Failures.Add($"board {board.Style.Seed}: no grid");
-            Digits += board.Cells.Count(cell => cell.Digit > 0);
-            WrongDigits += board.Cells.Count(cell => cell.Digit > 0);
+            var lost = board.Cells.Count(cell => cell.Digit > 0 && !cell.IsCovered);
+            (Digits, WrongDigits) = (Digits + lost, WrongDigits + lost);
             return;
         }
 
@@ -73,7 +82,7 @@ internal sealed class SightTally
     {
         string Percent(int wrong, int all) => (100 - 100.0 * wrong / Math.Max(1, all)).ToString("0.00", CultureInfo.InvariantCulture) + " %";
         output.WriteLine($"| {name} | {Boards} | {Lost} | {Percent(Boards - Right, Boards)} | {Digits:N0} | {Percent(WrongDigits, Digits)} | {Marks:N0} | {Percent(WrongMarks, Marks)} "
-            + $"| {WrongStrikes} | {(100f * Held / (81 * Math.Max(1, Boards))).ToString("0.00", CultureInfo.InvariantCulture)} | {Silent} | {Percent(WronglyTold + LeftOpen, Told)} | {WronglyTold} |");
+            + $"| {WrongStrikes} | {(100f * Held / (81 * Math.Max(1, Boards))).ToString("0.00", CultureInfo.InvariantCulture)} | {Silent} | {Covered} | {CoveredRight} | {Percent(WronglyTold + LeftOpen, Told)} | {WronglyTold} |");
     }
 
     public static void PrintConfusion(TextWriter output, int[,] readAs)
@@ -87,15 +96,18 @@ internal sealed class SightTally
     private bool Add(DrawnBoard board, DrawnCell drawn, CellReading read)
     {
         var digit = read.Digit?.Value ?? 0;
-        var isRight = digit == drawn.Digit;
-        if (drawn.Digit > 0)
+        var isRight = digit == drawn.Digit || (digit == 0 && drawn.IsCovered);
+        if (drawn.Digit > 0 && !drawn.IsCovered)
         {
             Digits++;
             DigitsReadAs[drawn.Digit, digit]++;
             WrongDigits += isRight ? 0 : 1;
         }
 
-        var (want, got) = (drawn.Marks.Select(mark => mark.Digit).ToList(), read.Marks.Select(mark => mark.Digit.Value).ToList());
+        List<DrawnMark> visible = [.. drawn.Marks.Where(mark => !mark.IsCovered)];
+        List<int> want = [.. visible.Select(mark => mark.Digit)];
+        // What is covered may be read, but as nothing else.
+        List<int> got = [.. Less([.. read.Marks.Select(mark => mark.Digit.Value)], drawn.Marks.Where(mark => mark.IsCovered).Select(mark => mark.Digit))];
         var (missed, added) = (Less(want, got), Less(got, want));
         Marks += want.Count;
         WrongMarks += Math.Max(missed.Length, added.Length);
@@ -104,13 +116,15 @@ internal sealed class SightTally
         foreach (var mark in want.Except(missed))
             MarksReadAs[mark, mark]++;
         isRight &= missed.Length + added.Length == 0;
-        var strikes = isRight ? drawn.Marks.Count(mark => read.Marks.First(other => other.Digit.Value == mark.Digit).IsStruck != mark.IsStruck) : 0;
+        var strikes = isRight ? visible.Count(mark => read.Marks.First(other => other.Digit.Value == mark.Digit).IsStruck != mark.IsStruck) : 0;
         WrongStrikes += strikes;
         Held += read.IsUnsure ? 1 : 0;
-        isRight &= strikes == 0;
+        isRight &= strikes == 0 && (read.IsUnsure || !drawn.HasCovered);
+        if (drawn.HasCovered)
+            (Covered, CoveredRight) = (Covered + 1, CoveredRight + (isRight ? 1 : 0));
         Silent += !isRight && !read.IsUnsure ? 1 : 0;
         if (!isRight)
-            Failures.Add($"board {board.Style.Seed} {read.Cell}{(read.IsUnsure ? "" : " SILENT")}: {Text(drawn.Digit, drawn.Marks)} read as {Text(digit, [.. read.Marks.Select(mark => new DrawnMark(mark.Digit.Value, mark.IsStruck))])}");
+            Failures.Add($"board {board.Style.Seed} {read.Cell}{(read.IsUnsure ? "" : " SILENT")}{(drawn.HasCovered ? " covered" : "")}: {Text(drawn.Digit, drawn.Marks)} read as {Text(digit, [.. read.Marks.Select(mark => new DrawnMark(mark.Digit.Value, mark.IsStruck))])}");
         return isRight;
     }
 
@@ -121,7 +135,7 @@ internal sealed class SightTally
             return;
         for (var index = 0; index < 81; index++)
         {
-            if (board.Cells[index].Digit == 0 || reading.Cells[index].Digit is null)
+            if (board.Cells[index].Digit == 0 || board.Cells[index].IsCovered || reading.Cells[index].Digit is null)
                 continue;
             Told++;
             LeftOpen += reading.Cells[index].IsGiven is null ? 1 : 0;
@@ -129,7 +143,7 @@ internal sealed class SightTally
         }
     }
 
-    private static int[] Less(List<int> from, List<int> taken)
+    private static int[] Less(List<int> from, IEnumerable<int> taken)
     {
         var left = from.ToList();
         foreach (var value in taken)

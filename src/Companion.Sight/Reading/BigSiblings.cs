@@ -1,0 +1,33 @@
+namespace Companion.Sight.Reading;
+
+/// <summary>
+/// Compares the big digits of a board with each other: they are set in one face, or in two. A letter that is read as the digit it is like
+/// is unlike the others of that digit.
+/// </summary>
+internal static class BigSiblings
+{
+    // So many others have to be like each other, as the cosine of their images tells, and how unlike them is something else.
+    private const int FewestOthers = 3;
+    private const float Alike = 0.9f, Unlike = 0.82f;
+
+    /// <summary>Doubts each that is unlike all others of its digit, where those are alike.</summary>
+    /// <param name="sure">What was surely read as big digits.</param>
+    public static void Compare(IReadOnlyList<Sign> sure)
+    {
+        foreach (var group in sure.GroupBy(sign => sign.Reading.Digit))
+        {
+            Sign[] digits = [.. group];
+            if (digits.Length <= FewestOthers)
+                continue;
+            foreach (var digit in digits)
+            {
+                var others = Array.FindAll(digits, other => other != digit);
+                if (others.Max(other => Siblings.Likeness(digit, other)) <= Unlike && AreAlike(others))
+                    digit.Reading = digit.Reading with { Certainty = Siblings.Doubted };
+            }
+        }
+    }
+
+    private static bool AreAlike(Sign[] digits) =>
+        Array.TrueForAll(digits, digit => Array.Exists(digits, other => other != digit && Siblings.Likeness(digit, other) >= Alike));
+}
