@@ -71,8 +71,8 @@ internal sealed class CellVerdict
 
     private static float PartOfUsual(Sign sign, InkStrength kind) => sign.Blob.Peak / Math.Max(1, kind.In(sign.Ink));
 
-    // Where a board has hardly any marks its big digits tell what is too faint for one.
-    private bool IsLonely(Sign sign) => !IsBig(sign) && _small.Count < FewMarks && _big.Usual > 0 && PartOfUsual(sign, _big) < Faintish;
+    // Where a board has hardly any marks its big digits tell what is too faint for one, and a part of something is rather no mark.
+    private bool IsLonely(Sign sign) => !IsBig(sign) && _small.Count < FewMarks && _big.Usual > 0 && (sign.IsPart || PartOfUsual(sign, _big) < Faintish);
 
     // On a ground of nearly their colour the board's digits do not show.
     private bool MayHide(CellInk ink) => new[] { _big, _small }.Any(kind => kind.Usual > 0 && kind.In(ink) < Math.Min(kind.Usual, Visible * ink.Noise));
@@ -105,6 +105,7 @@ internal sealed class CellVerdict
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
         if (sketch.HadRing || odd.Count > 0 || sketch.Signs.Exists(IsStrange) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
+            || sketch.Crumbs.Exists(crumb => crumb.Peak >= AsStrong * Weakest(sketch.Ink) && !digits.Exists(sign => sign.Blob.Gap(crumb) == 0))
             || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
             certainty = Math.Min(certainty, Unexplained);
         if (big is not null && (small.Count > 0 || big.IsOffMiddle))

@@ -100,6 +100,8 @@ internal sealed class Siblings
             var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
             if ((mayHide || mark.IsStruck || !mark.IsSure) && struck?.Settled(mark) is { } settled)
                 ((mark.Reading, mark.IsStruck), mayHide) = (settled, false);
+            // A line that is seen by the one way and not by the other.
+            mayHide |= mark.Alone.IsStruck && !mark.IsStruck;
             if ((mayHide || mark.Height < Lowest * usual) && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
         }
