@@ -9,7 +9,7 @@ namespace Companion.Engine.Rules.Nets;
 internal sealed class NetSearch
 {
     // From here on, in boards tried, a second core is worth its while.
-    private const int Long = 1_000;
+    private const int Long = 100;
 
     [ThreadStatic]
     private static NetSearch? _ofThread;
