@@ -104,23 +104,29 @@ internal sealed class CellVerdict
         var digits = sketch.Signs.FindAll(sign => IsDigit(sign) && (sign.IsSure || !odd.Exists(other => IsBeside(sign, other))));
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
-        if (sketch.HadRing || odd.Count > 0 || sketch.Signs.Exists(IsStrange) || digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign))
-            || sketch.Crumbs.Exists(crumb => crumb.Peak >= AsStrong * Weakest(sketch.Ink) && !digits.Exists(sign => sign.Blob.Gap(crumb) == 0))
-            || sketch.Leftovers.Exists(blob => blob.Peak >= AsStrong * Weakest(sketch.Ink)))
-            certainty = Math.Min(certainty, Unexplained);
-        if (big is not null && (small.Count > 0 || big.IsOffMiddle))
-            certainty = Math.Min(certainty, Unexplained);
-        if (big is null && MayHide(sketch.Ink))
-            certainty = Math.Min(certainty, Unexplained);
-        if (big is not null && big.Height > _highest)
-            certainty = Math.Min(certainty, Unexplained);
-        if (small is [var one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
-            certainty = Math.Min(certainty, Unexplained);
-        if (small.DistinctBy(mark => mark.Reading.Digit).Count() < small.Count || small.Exists(IsBig))
+        if (odd.Count > 0 || HasUnexplained(sketch, digits) || IsDoubtful(digits) || (big is null ? AreDoubtful(small, sketch.Ink) : IsDoubtful(big, small)))
             certainty = Math.Min(certainty, Unexplained);
         return new(
             cell, big?.Reading.Digit, big is null ? null : isGiven, (big ?? Unread(sketch, digits))?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
     }
+
+    // Whether there is something beside the digits that nothing explains.
+    private bool HasUnexplained(CellSketch sketch, List<Sign> digits)
+    {
+        var strong = AsStrong * Weakest(sketch.Ink);
+        return sketch.HadRing || sketch.Signs.Exists(IsStrange) || sketch.Leftovers.Exists(blob => blob.Peak >= strong)
+            || sketch.Crumbs.Exists(crumb => crumb.Peak >= strong && !digits.Exists(sign => sign.Blob.Gap(crumb) == 0));
+    }
+
+    private bool IsDoubtful(List<Sign> digits) => digits.Exists(sign => PartOfUsual(sign) < Faintish || IsLonely(sign));
+
+    // A big digit with something beside it, away from the middle, or far too high.
+    private bool IsDoubtful(Sign big, List<Sign> small) => small.Count > 0 || big.IsOffMiddle || big.Height > _highest;
+
+    // Marks where more may hide, one that may be a big digit, or two of one digit.
+    private bool AreDoubtful(List<Sign> marks, CellInk ink) => MayHide(ink)
+        || (marks is [var one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
+        || marks.DistinctBy(mark => mark.Reading.Digit).Count() < marks.Count || marks.Exists(IsBig);
 
     // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.
     private Sign? Unread(CellSketch sketch, List<Sign> digits) =>
