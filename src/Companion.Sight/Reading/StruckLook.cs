@@ -36,7 +36,7 @@ internal sealed class StruckLook
         (_ink, _squares) = (TensorPrimitives.Sum(look.Ink), TensorPrimitives.SumOfSquares(look.Ink));
         var height = look.Height - 2 * InkPatch.Room;
         // It stays as large as it is, and so do the lines.
-        _between = new(() => Array.ConvertAll(Siblings.Between, at => new StruckLook(InkPatch.Reset(look, height, at.Item1, at.Item2), lines)));
+        _between = new(() => Array.ConvertAll(Looks.Between, at => new StruckLook(InkPatch.Reset(look, height, at.Item1, at.Item2), lines)));
     }
 
     /// <summary>The look as it would be if it stood otherwise between the pixels.</summary>

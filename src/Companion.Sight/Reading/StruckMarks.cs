@@ -14,7 +14,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape, Compari
         for (var digit = 0; digit < looks.Length; digit++)
         {
             var own = looks[digit];
-            var struck = own.FindAll(look => own.Exists(other => other != look && Finding(look, other) is { IsThrough: true, Least: <= Siblings.Alike }));
+            var struck = own.FindAll(look => own.Exists(other => other != look && Finding(look, other) is { IsThrough: true, Least: <= Looks.Alike }));
             if (own.RemoveAll(struck.Contains) > 0)
                 purified.Add(digit);
         }
@@ -47,7 +47,7 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape, Compari
         fits.Sort((one, other) => one.Finding.Least.CompareTo(other.Finding.Least));
         var best = fits[0].Finding;
         // A part of something may have left its line behind.
-        if (best.Least > Siblings.Alike || (mark.IsPart && !best.IsThrough))
+        if (best.Least > Looks.Alike || (mark.IsPart && !best.IsThrough))
             return null;
         var isClear = (fits.Count == 1 || fits[1].Finding.Least >= Siblings.Somewhat * best.Least) && best.IsThrough != best.IsNone;
         var certainty = !isClear ? Siblings.Doubted
@@ -62,14 +62,14 @@ internal sealed class StruckMarks(List<Sign>[] looks, StruckShape shape, Compari
         const int Nearest = 2;
         var near =
             (from look in looks[digit]
-             where look != mark && Siblings.IsComparable(mark, look)
+             where look != mark && Looks.IsComparable(mark, look)
              let finding = Finding(mark, look, reach)
              orderby finding.Least
              select (Look: look, Finding: finding)).Take(Nearest).ToList();
         if (near.Count == 0)
             return null;
         var findings = near.ConvertAll(one => one.Finding);
-        if (findings[0].Least > Siblings.Same && findings[0].Least < reach)
+        if (findings[0].Least > Looks.Same && findings[0].Least < reach)
         {
             foreach (var (look, _) in near)
                 findings.Add(known.FoundBetween.Of((mark, look, shape), _ => Least(Lined(look).Between.Select(between => between.Compare(mark.Patch)))));

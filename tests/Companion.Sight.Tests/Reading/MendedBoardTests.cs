@@ -34,6 +34,12 @@ public sealed class MendedBoardTests(Chromium chromium)
     [Fact]
     public async Task What_is_much_fainter_than_all_digits_is_not_entered() => Assert.Equal(0, (await ReadAsync(301_110)).Silent);
 
+    // All marks of a digit with a line through them, so that they were like each other; a lone mark that was entered as a big digit.
+    [Theory]
+    [InlineData(600_142)]
+    [InlineData(600_123)]
+    public async Task What_is_wider_than_a_mark_or_lower_than_a_big_digit_is_not_entered(int seed) => Assert.Equal(0, (await ReadAsync(seed)).Silent);
+
     private async Task<SightTally> ReadAsync(int seed)
     {
         var board = await DrawnBoard.PaintAsync(chromium.Browser, seed);
