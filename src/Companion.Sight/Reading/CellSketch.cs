@@ -26,12 +26,16 @@ internal sealed class CellSketch
     /// <summary>Whether a ring was taken out that something touched: strokes may be gone with it.</summary>
     public bool HadRing { get; private set; }
 
+    /// <summary>Its marks as they were before, where it was seen before.</summary>
+    public FormerMarks Before { get; private init; } = FormerMarks.None;
+
     /// <summary>Looks at a cell.</summary>
     /// <param name="frame">The straight picture.</param>
     /// <param name="box">The cell.</param>
-    public static CellSketch Of(Frame frame, CellBox box)
+    /// <param name="last">The cell as it was at the last look; null where it is seen for the first time.</param>
+    public static CellSketch Of(Frame frame, CellBox box, CellSketch? last = null)
     {
-        var sketch = new CellSketch(CellInk.Of(frame, box));
+        var sketch = new CellSketch(CellInk.Of(frame, box)) { Before = last is null ? FormerMarks.None : FormerMarks.Of(last) };
         if (sketch.Ink.IsBlank)
             return sketch;
         sketch.Ink.TakeOutLines(sketch.Least);

@@ -125,7 +125,7 @@ internal sealed class CellVerdict
 
     // Marks where more may hide, one that may be a big digit, or two of one digit.
     private bool AreDoubtful(List<Sign> marks, CellInk ink) => MayHide(ink)
-        || (marks is [var one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
+        || (marks is [{ IsStruck: false } one] && one.Height >= Math.Min(NearlyBig * _bigFrom, HigherMark * _mark) && !one.IsOffMiddle)
         || marks.DistinctBy(mark => mark.Reading.Digit).Count() < marks.Count || marks.Exists(IsBig);
 
     // What nobody could read, and may be a big digit: the presenter may say which, so that it is read the next time.

@@ -82,12 +82,12 @@ internal sealed class Siblings(Looks looks)
     }
 
     // On a board with hardly any line through a mark, one that stood on a ring is rather what is left of the ring, and one that only the
-    // comparison finds may be the edge of a shape.
+    // comparison finds may be the edge of a shape, but for those that were seen to be drawn.
     private static void DoubtLines(IReadOnlyList<CellSketch> sketches)
     {
         foreach (var (sketch, mark) in sketches.SelectMany(sketch => sketch.Signs.Where(mark => mark.IsStruck).Select(mark => (sketch, mark))))
         {
-            if (sketch.HadRing || !mark.Alone.IsStruck)
+            if (sketch.HadRing || !(mark.Alone.IsStruck || sketch.Before.WasPlain(mark)))
                 (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) }, !sketch.HadRing);
         }
     }
