@@ -1,8 +1,7 @@
 namespace Companion.Sight.Reading;
 
 /// <summary>
-/// The marks of a cell as they were at earlier looks, each without a line through it: what was drawn through one since is told best by that
-/// very mark.
+/// The marks of a cell as they were at earlier looks, each without a line through it: what goes through one now was drawn since.
 /// </summary>
 internal sealed class FormerMarks
 {
@@ -26,10 +25,9 @@ internal sealed class FormerMarks
         return new([.. plain, .. under]);
     }
 
-    /// <summary>Whether a line was drawn through a mark since.</summary>
+    /// <summary>Whether a mark was there before without a line through it.</summary>
     /// <param name="mark">The mark as it is now.</param>
-    public bool WasPlain(Sign mark) => Array.Exists(
-        _marks, former => former.Reading.Digit == mark.Reading.Digit && IsNear(mark, former) && Overlay.Of(mark.Patch, former.Patch).IsStruck);
+    public bool WasPlain(Sign mark) => Array.Exists(_marks, former => former.Alone.Reading.Digit == mark.Reading.Digit && IsNear(mark, former));
 
     private static bool IsNear(Sign one, Sign other) => Math.Max(Math.Abs(one.X - other.X), Math.Abs(one.Y - other.Y)) <= Near;
 }
