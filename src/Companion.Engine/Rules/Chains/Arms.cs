@@ -9,16 +9,22 @@ namespace Companion.Engine.Rules.Chains;
 /// </summary>
 internal sealed class Arms
 {
+    private const int None = -1;
+
     private readonly List<Choice> _choices = [];
-    private readonly List<(CellSet Cells, DigitSet Digits)> _extents = [];
     private readonly List<Arm> _arms = [];
+
+    // The choice of each cell, and of each digit in each house, by number.
+    private readonly int[] _ofCell = new int[Cell.Count];
+    private readonly int[] _ofHouse = new int[House.Count * Digit.Count];
 
     // Where the arms of each cell, and of each digit in each house, end among all.
     private readonly List<int> _ends = [];
 
-    // The candidates of each choice as nodes, and where they end among all.
-    private readonly List<int> _nodes = [];
-    private readonly List<int> _endsOfNodes = [];
+    // The candidates of each choice by number, and where they end among all.
+    private readonly CandidateNumbers _numbers = new();
+    private readonly List<int> _candidates = [];
+    private readonly List<int> _endsOfCandidates = [];
 
     // The arms of each choice by number, and for each what it shares: bit n for the choice's candidate n.
     private readonly List<List<(int Arm, int Shared)>> _ofChoice = [];
@@ -36,32 +42,34 @@ internal sealed class Arms
     /// <summary>Where the arms of each thing that only one can have end among all, in order.</summary>
     internal ReadOnlySpan<int> Ends => CollectionsMarshal.AsSpan(_ends);
 
-    /// <summary>Reads a board, whose candidates are nodes of a graph.</summary>
-    internal void Read(Board board, ChainGraph graph)
+    /// <summary>Reads a board.</summary>
+    internal void Read(Board board)
     {
+        _numbers.Read(board);
         _choices.Clear();
         _arms.Clear();
         _ends.Clear();
-        ReadChoices(board, graph);
+        ReadChoices(board);
         foreach (var cell in board.Open)
-            Add(CellSet.Of(cell), board[cell]);
+            AddOf(cell, board);
         foreach (var house in HouseSet.All)
         {
             foreach (var digit in board.MissingFrom(house))
-                Add(board[digit] & house.Cells, DigitSet.Of(digit));
+                AddOf(digit, house, board);
         }
     }
 
-    /// <summary>Adds the arms that fit where these nodes are false to a row that is empty.</summary>
+    /// <summary>Adds the arms that fit where these candidates are false to a row that is empty.</summary>
     internal void AddFitting(ReadOnlySpan<ulong> falses, Span<ulong> fitting)
     {
-        for (var choice = 0; choice < _choices.Count; choice++)
+        var most = CollectionsMarshal.AsSpan(_most);
+        for (var choice = 0; choice < most.Length; choice++)
         {
             // What may still be true has to be what the arm shares, which is too much for most choices.
-            if (_rows.CountBeside(choice, falses) > _most[choice])
+            if (_rows.HasMoreBeside(choice, falses, most[choice]))
                 continue;
             var standing = Standing(choice, falses);
-            foreach (var (arm, shared) in _ofChoice[choice])
+            foreach (var (arm, shared) in CollectionsMarshal.AsSpan(_ofChoice[choice]))
             {
                 if ((standing & ~shared) == 0)
                     fitting.Set(arm);
@@ -72,30 +80,35 @@ internal sealed class Arms
     private int Standing(int choice, ReadOnlySpan<ulong> falses)
     {
         var (standing, bit) = (0, 1);
-        for (var node = choice == 0 ? 0 : _endsOfNodes[choice - 1]; node < _endsOfNodes[choice]; node++, bit <<= 1)
+        for (var at = choice == 0 ? 0 : _endsOfCandidates[choice - 1]; at < _endsOfCandidates[choice]; at++, bit <<= 1)
         {
-            if (!falses.Has(_nodes[node]))
+            if (!falses.Has(_candidates[at]))
                 standing |= bit;
         }
 
         return standing;
     }
 
-    private void ReadChoices(Board board, ChainGraph graph)
+    private void ReadChoices(Board board)
     {
-        _nodes.Clear();
-        _endsOfNodes.Clear();
-        _extents.Clear();
+        _candidates.Clear();
+        _endsOfCandidates.Clear();
         _most.Clear();
-        _rows.Begin(graph);
+        _rows.Begin(_numbers);
+        Array.Fill(_ofCell, None);
+        Array.Fill(_ofHouse, None);
         Choice.FindAll(board, houses: true, fewest: 3, _choices);
         for (var choice = 0; choice < _choices.Count; choice++)
         {
-            _rows.Add(_choices[choice].Candidates);
-            foreach (var candidate in _choices[choice].Candidates)
-                _nodes.Add(graph.NodeOf(candidate));
-            _endsOfNodes.Add(_nodes.Count);
-            _extents.Add((_choices[choice].Candidates.Cells, _choices[choice].Candidates.Digits));
+            var (candidates, house) = _choices[choice];
+            if (house is { } its)
+                _ofHouse[its.Index * Digit.Count + candidates.Digits.First.Index] = choice;
+            else
+                _ofCell[candidates.Cells.First.Index] = choice;
+            _rows.Add(candidates);
+            foreach (var candidate in candidates)
+                _candidates.Add(_numbers.Of(candidate));
+            _endsOfCandidates.Add(_candidates.Count);
             _most.Add(0);
             if (_ofChoice.Count == choice)
                 _ofChoice.Add([]);
@@ -103,32 +116,58 @@ internal sealed class Arms
         }
     }
 
-    // Only one of these candidates can be true.
-    private void Add(CellSet cells, DigitSet digits)
+    // Only one digit is in a cell: places of several digits may share it.
+    private void AddOf(Cell cell, Board board)
     {
-        for (var number = 0; number < _choices.Count; number++)
+        foreach (var house in cell.Houses)
         {
-            // Most choices have nothing to do with it.
-            if (!_extents[number].Cells.Overlaps(cells) || (_extents[number].Digits & digits).IsEmpty)
-                continue;
-            var arm = new Arm(_choices[number], _choices[number].Candidates & CandidateSet.Of(cells, digits));
-            if (arm.Shared.IsEmpty || arm.Starts.IsEmpty)
-                continue;
-            var shared = SharedBits(arm);
-            _ofChoice[number].Add((_arms.Count, shared));
-            _most[number] = Math.Max(_most[number], BitOperations.PopCount((uint)shared));
-            _arms.Add(arm);
+            foreach (var digit in board[cell])
+                Add(_ofHouse[house.Index * Digit.Count + digit.Index], CellSet.Of(cell), digit, board);
         }
 
         _ends.Add(_arms.Count);
     }
 
-    private static int SharedBits(Arm arm)
+    // A digit is in one place of a house: cells of it may share that, and its places in houses that cross.
+    private void AddOf(Digit digit, House house, Board board)
     {
-        var (bits, bit) = (0, 1);
-        foreach (var candidate in arm.Choice.Candidates)
+        var places = board[digit] & house.Cells;
+        foreach (var cell in places)
+            Add(_ofCell[cell.Index], CellSet.Of(cell), digit, board);
+        foreach (var other in HouseSet.All)
         {
-            if (arm.Shared.Contains(candidate))
+            if (other != house)
+                Add(_ofHouse[other.Index * Digit.Count + digit.Index], places & other.Cells, digit, board);
+        }
+
+        _ends.Add(_arms.Count);
+    }
+
+    private void Add(int number, CellSet cells, Digit digit, Board board)
+    {
+        if (number == None || cells.IsEmpty)
+            return;
+        var choice = _choices[number];
+        var shared = SharedBits(choice, cells, digit, board);
+        // All candidates of the choice: none of them would be a start.
+        if (BitOperations.PopCount((uint)shared) == CandidatesOf(number))
+            return;
+        _ofChoice[number].Add((_arms.Count, shared));
+        _most[number] = Math.Max(_most[number], BitOperations.PopCount((uint)shared));
+        _arms.Add(new(choice, CandidateSet.Of(cells, digit)));
+    }
+
+    private int CandidatesOf(int choice) => _endsOfCandidates[choice] - (choice == 0 ? 0 : _endsOfCandidates[choice - 1]);
+
+    // In the order of the choice's candidates: of a cell by the digit, of a house by the place.
+    private static int SharedBits(in Choice choice, CellSet cells, Digit digit, Board board)
+    {
+        if (choice.House is not { } house)
+            return 1 << BitOperations.PopCount((uint)board[cells.First].Bits & (1u << digit.Index) - 1);
+        var (bits, bit) = (0, 1);
+        foreach (var place in board[digit] & house.Cells)
+        {
+            if (cells.Contains(place))
                 bits |= bit;
             bit <<= 1;
         }

@@ -10,7 +10,6 @@ internal sealed class ChainGraph(ChainKind kind)
 {
     private const int None = -1;
 
-    private readonly int[] _single = new int[Candidate.Count];
     private readonly Dictionary<Node, int> _several = [];
     private readonly List<Node> _nodes = [];
     private readonly List<CellSet> _seen = [];
@@ -25,7 +24,10 @@ internal sealed class ChainGraph(ChainKind kind)
     internal int Count => _nodes.Count;
 
     /// <summary>How many of them, the first, are candidates: every candidate that stands, in order.</summary>
-    internal int Singles { get; private set; }
+    internal int Singles => Numbers.Count;
+
+    /// <summary>Their numbers, which are those of their nodes.</summary>
+    internal CandidateNumbers Numbers { get; } = new();
 
     /// <summary>The length of a row.</summary>
     internal int Words => _rows.Words;
@@ -54,7 +56,7 @@ internal sealed class ChainGraph(ChainKind kind)
     internal ReadOnlySpan<ulong> Step(int node) => _rows.Step(node);
 
     /// <summary>The node of a candidate that stands.</summary>
-    internal int NodeOf(Candidate candidate) => _single[candidate.Cell.Index * Digit.Count + candidate.Digit.Index];
+    internal int NodeOf(Candidate candidate) => Numbers.Of(candidate);
 
     /// <summary>The node of a digit in these cells, or -1.</summary>
     internal int NodeOf(Node node) => node.Cells.Count == 1
@@ -128,13 +130,10 @@ internal sealed class ChainGraph(ChainKind kind)
         foreach (var cell in board.Open)
         {
             foreach (var digit in board[cell])
-            {
-                _single[cell.Index * Digit.Count + digit.Index] = Count;
                 Add(new(digit, CellSet.Of(cell)), cell.Peers);
-            }
         }
 
-        Singles = Count;
+        Numbers.Read(board);
         if (kind.HasFlag(ChainKind.Cells))
             LinkCells();
         if (kind.HasFlag(ChainKind.Places))
@@ -148,7 +147,6 @@ internal sealed class ChainGraph(ChainKind kind)
 
     private void Clear()
     {
-        Array.Fill(_single, None);
         _several.Clear();
         _nodes.Clear();
         _seen.Clear();

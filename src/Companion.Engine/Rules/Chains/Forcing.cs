@@ -65,7 +65,7 @@ internal sealed class Forcing : FewestLinksFirst
         _choices.Clear();
         Conclusions.Clear();
         Choice.FindAll(board, houses: !_isOfSets, fewest: 3, _choices);
-        _rows.Begin(Graph);
+        _rows.Begin(Graph.Numbers);
         foreach (var choice in _choices)
             _rows.Add(choice.Candidates);
         var easier = _isOfSets ? CandidateSet.Empty : OfBlossoms(board).Goes;

@@ -32,7 +32,6 @@ internal sealed class JointForcing : FewestLinksFirst
     internal static JointForcing For(Board board, bool mayTakeTwoCores)
     {
         var joint = _ofThread ??= new();
-        joint._chains = ChainFinder.For(board, ChainKind.Whole);
         if (!ReferenceEquals(joint._board, board))
             joint.Read(board, mayTakeTwoCores);
         return joint;
@@ -49,25 +48,67 @@ internal sealed class JointForcing : FewestLinksFirst
         return one.Starts | other.Starts;
     }
 
+    // Of two cores one reads the chains and the other the arms; then both suppose.
     private void Read(Board board, bool mayTakeTwoCores)
     {
         _board = board;
         _starts.Clear();
         Conclusions.Clear();
-        _arms.Read(board, Graph);
-        _search.Begin(_chains, _arms);
-        _help.Begin(_chains, _arms);
-        var next = -1;
+        _help.Found.Clear();
+        var (areArmsTaken, areArmsRead, areChainsRead, next) = (0, false, false, -1);
         if (mayTakeTwoCores)
-            TwoCores.Run(() => SupposeWith(_search), () => SupposeWith(_help));
+            TwoCores.Run(Work, Help);
         else
-            SupposeWith(_search);
+            Work();
         Conclude(_search);
         Conclude(_help);
         Conclusions.Sort();
 
+        void Work()
+        {
+            ReadChains();
+            ReadArms();
+            TwoCores.Await(ref areArmsRead);
+            SupposeWith(_search);
+        }
+
+        void Help()
+        {
+            ReadArms();
+            TwoCores.Await(ref areArmsRead);
+            TwoCores.Await(ref areChainsRead);
+            SupposeWith(_help);
+        }
+
+        void ReadChains()
+        {
+            try
+            {
+                _chains = ChainFinder.For(board, ChainKind.Whole);
+            }
+            finally
+            {
+                Volatile.Write(ref areChainsRead, true);
+            }
+        }
+
+        void ReadArms()
+        {
+            if (Interlocked.Exchange(ref areArmsTaken, 1) != 0)
+                return;
+            try
+            {
+                _arms.Read(board);
+            }
+            finally
+            {
+                Volatile.Write(ref areArmsRead, true);
+            }
+        }
+
         void SupposeWith(JointSearch search)
         {
+            search.Begin(_chains, _arms);
             while (Interlocked.Increment(ref next) is var single && single < Graph.Singles)
                 search.Suppose(single);
         }
