@@ -69,19 +69,24 @@ public sealed class NestedForcingNet : IRule
 
     private void FindByEasyRules(Board board, Findings found)
     {
-        var nets = new List<Net>();
-        foreach (var candidate in board.Candidates)
-        {
-            if (found.IsFull)
-                return;
-            if (Net.ByRules(board, candidate, Easy) is { } net)
-                nets.Add(net);
-        }
-
-        foreach (var net in nets.OrderBy(net => net.Length).Take(Most))
+        List<Candidate> candidates = [.. board.Candidates];
+        var nets = new Net?[candidates.Count];
+        var next = -1;
+        if (found.Cores > 1)
+            TwoCores.Run(FollowAll, FollowAll);
+        else
+            FollowAll();
+        foreach (var net in nets.OfType<Net>().OrderBy(net => net.Length).Take(Most))
         {
             if (!found.Add(net.Deduce(Id)))
                 return;
+        }
+
+        // One candidate after another, with whoever does too.
+        void FollowAll()
+        {
+            while (Interlocked.Increment(ref next) is var place && place < candidates.Count && !found.IsFull)
+                nets[place] = Net.ByRules(board, candidates[place], Easy);
         }
     }
 }
