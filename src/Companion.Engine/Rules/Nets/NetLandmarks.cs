@@ -21,10 +21,8 @@ internal sealed class NetLandmarks(NetWalk walk)
     // The singles of the landmarks of this level.
     private readonly ulong[] _free = new ulong[NetGraph.MostWords];
 
-    // What has come up or may not be placed, and in which order it came up.
+    // What has come up or may not be placed.
     private readonly ulong[] _seen = new ulong[NetGraph.MostWords];
-    private readonly int[] _trail = new int[Candidate.Count];
-    private int _trailed;
 
     // What has come up and is in no landmark.
     private readonly int[] _queue = new int[Candidate.Count];
@@ -32,6 +30,10 @@ internal sealed class NetLandmarks(NetWalk walk)
 
     // How many choices that had one candidate left have been looked at.
     private int _ready;
+
+    // Where the walk was before landmarks were looked for, and before one was.
+    private readonly NetWalk.Kept _start = new();
+    private readonly NetWalk.Kept _beforeCut = new();
 
     /// <summary>The level; <see cref="GoBack"/> takes it.</summary>
     internal (int First, int End) Level => (_first, _end);
@@ -72,14 +74,14 @@ internal sealed class NetLandmarks(NetWalk walk)
     {
         if (Count > most)
             return false;
-        var mark = walk.Mark;
+        walk.Keep(_start);
         known.CopyTo(_seen);
         _free.AsSpan(0, _words).Clear();
         for (var landmark = _first; landmark < _end; landmark++)
             _free.AsSpan(0, _words).Add(Row(landmark));
-        (_ready, _queued, _trailed) = (0, 0, 0);
+        (_ready, _queued) = (0, 0);
         var canBe = Grow(most);
-        walk.GoBack(mark);
+        walk.GoBack(_start);
         return canBe;
     }
 
@@ -121,34 +123,31 @@ internal sealed class NetLandmarks(NetWalk walk)
         var row = NewRow();
         row.Clear();
         var any = false;
-        var (mark, queued, trailed, ready) = (walk.Mark, _queued, _trailed, _ready);
+        walk.Keep(_beforeCut);
+        Span<ulong> seenBefore = stackalloc ulong[NetGraph.MostWords];
+        Span<ulong> seen = stackalloc ulong[NetGraph.MostWords];
+        _seen.CopyTo(seenBefore);
+        var (queuedBefore, readyBefore) = (_queued, _ready);
         for (var at = 0; at < _queued; at++)
         {
-            var before = (walk.Mark, _queued, _trailed, _ready);
+            _seen.CopyTo(seen);
+            var (mark, queued, ready) = (walk.Mark, _queued, _ready);
             walk.Place(_queue[at]);
             PlaceFree();
             if (!walk.IsDead)
                 continue;
-            Undo(before);
+            walk.GoBack(mark);
+            seen.CopyTo(_seen);
+            (_queued, _ready) = (queued, ready);
             row.Set(_queue[at]);
             any = true;
         }
 
-        Undo((mark, queued, trailed, ready));
+        walk.GoBack(_beforeCut);
+        seenBefore.CopyTo(_seen);
+        (_queued, _ready) = (queuedBefore, readyBefore);
         _free.AsSpan(0, _words).Add(row);
         return any;
-    }
-
-    private void Undo(((int Gone, int Ready) Mark, int Queued, int Trailed, int Ready) to)
-    {
-        walk.GoBack(to.Mark);
-        while (_trailed > to.Trailed)
-        {
-            var single = _trail[--_trailed];
-            _seen[single >> 6] &= ~(1ul << single);
-        }
-
-        (_queued, _ready) = (to.Queued, to.Ready);
     }
 
     // Places what is in a landmark as it comes up; the rest is queued.
@@ -159,7 +158,6 @@ internal sealed class NetLandmarks(NetWalk walk)
             if (!walk.IsSingle(_ready++, out var single) || NodeBits.Has(_seen, single))
                 continue;
             _seen.AsSpan().Set(single);
-            _trail[_trailed++] = single;
             if (NodeBits.Has(_free, single))
                 walk.Place(single);
             else

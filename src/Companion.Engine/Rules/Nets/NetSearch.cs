@@ -8,9 +8,6 @@ namespace Companion.Engine.Rules.Nets;
 /// </summary>
 internal sealed class NetSearch
 {
-    // From here on, in boards tried, a second core is worth its while.
-    private const int Long = 100;
-
     [ThreadStatic]
     private static NetSearch? _ofThread;
 
@@ -20,9 +17,9 @@ internal sealed class NetSearch
     private readonly Lock _lock = new();
     private readonly List<Refuted> _refuted = [];
 
-    // The nets that were found, by the number of the trial: trials go by the steps, then by the candidate.
+    // The trials that were begun, and the nets that were found, by the number of the trial: trials go by the steps, then by the candidate.
+    private readonly Dictionary<int, NetParts> _parts = [];
     private readonly SortedList<int, Candidate[]> _nets = [];
-    private int _next;
     private int _end;
     private Findings _found = null!;
 
@@ -39,28 +36,45 @@ internal sealed class NetSearch
         _graph.Read(board);
         if (!_trial.Begin(_graph))
             return;
-        CollectRefuted();
-        if (_refuted.Count == 0)
-            return;
+        _parts.Clear();
         _nets.Clear();
-        (_next, _end) = (0, int.MaxValue);
-        TryAll(_trial, found.Cores > 1 ? Long : int.MaxValue);
-        if (_next < _end && !found.IsFull)
-        {
-            _help.Begin(_graph);
-            TwoCores.Run(() => TryAll(_trial, int.MaxValue), () => TryAll(_help, int.MaxValue));
-        }
-
+        _refuted.Clear();
+        _end = int.MaxValue;
+        var areRefutedKnown = false;
+        if (found.Cores > 1)
+            TwoCores.Run(Work, Help);
+        else
+            Work();
         foreach (var (number, steps) in _nets)
         {
             if (found.IsFull || !found.Add(Net.OfSingles(board, _graph[RefutedOf(number).Candidate], steps).Deduce(rule)))
                 return;
         }
+
+        void Work()
+        {
+            try
+            {
+                CollectRefuted();
+            }
+            finally
+            {
+                Volatile.Write(ref areRefutedKnown, true);
+            }
+
+            TryAll(_trial);
+        }
+
+        void Help()
+        {
+            _help.Begin(_graph);
+            TwoCores.Await(ref areRefutedKnown);
+            TryAll(_help);
+        }
     }
 
     private void CollectRefuted()
     {
-        _refuted.Clear();
         for (var candidate = 0; candidate < _graph.Count && !_found.IsFull; candidate++)
         {
             if (_trial.RoundsFrom(candidate) is { } rounds)
@@ -72,43 +86,50 @@ internal sealed class NetSearch
 
     private int StepsOf(int number) => number / _refuted.Count;
 
-    // Makes one trial after another until there is a net, or so much was tried.
-    private void TryAll(NetTrial trial, int most)
+    // Makes one trial after another, with whoever makes them too, until there is a net.
+    private void TryAll(NetTrial trial)
     {
-        while (trial.Tried < most && Take() is { } number)
+        for (var number = 0; _refuted.Count > 0 && !IsOff(number); number++)
         {
-            var refuted = RefutedOf(number);
-            if (refuted.CountSteps(trial) <= StepsOf(number)
-                && trial.Refutes(refuted.Candidate, StepsOf(number), () => _found.IsFull || Volatile.Read(ref _end) <= number))
-            {
-                Keep(number, trial.Path);
-            }
+            if (number % _refuted.Count == 0)
+                CountSteps(trial, StepsOf(number));
+            if (RefutedOf(number).TakesMoreThan(StepsOf(number)))
+                continue;
+            var parts = PartsOf(number);
+            if (parts.AreTaken)
+                continue;
+            if (trial.Refutes(RefutedOf(number).Candidate, StepsOf(number), parts))
+                Keep(number, parts, trial);
+            parts.Close();
         }
     }
 
-    private int? Take()
+    private bool IsOff(int number) => Volatile.Read(ref _end) <= number || _found.IsFull;
+
+    private void CountSteps(NetTrial trial, int steps)
+    {
+        foreach (var refuted in _refuted)
+            refuted.CountSteps(trial, steps);
+    }
+
+    private NetParts PartsOf(int number)
     {
         lock (_lock)
         {
-            while (_next < _end && !_found.IsFull)
-            {
-                var number = _next++;
-                if (RefutedOf(number).LeastSteps <= StepsOf(number))
-                    return number;
-            }
-
-            return null;
+            if (!_parts.TryGetValue(number, out var parts))
+                _parts.Add(number, parts = new(() => IsOff(number)));
+            return parts;
         }
     }
 
     // Nets of more steps, or after as many as are wanted, go again.
-    private void Keep(int number, IReadOnlyList<int> path)
+    private void Keep(int number, NetParts parts, NetTrial trial)
     {
         lock (_lock)
         {
-            if (number >= _end)
+            if (number >= _end || !parts.Finds(trial.Part))
                 return;
-            _nets.Add(number, [.. path.Select(step => _graph[step])]);
+            _nets[number] = [.. trial.Path.Select(step => _graph[step])];
             DropFrom(Math.Min(_end, (StepsOf(number) + 1) * _refuted.Count));
             if (_nets.Count >= _found.Wanted)
                 DropFrom(_nets.GetKeyAtIndex(_found.Wanted - 1) + 1);
@@ -125,19 +146,33 @@ internal sealed class NetSearch
     // A candidate that is refuted, and of how many steps a net is at least that does so.
     private sealed class Refuted(int candidate, int rounds)
     {
+        private int _least;
+        private int _isTaken;
         private bool _isCounted;
 
         public int Candidate => candidate;
 
-        public int LeastSteps { get; private set; } = rounds;
-
-        // Landmarks ask for more steps than rounds do, and take longer: they are counted when its turn comes.
-        public int CountSteps(NetTrial trial)
+        // Landmarks ask for more steps than rounds do, and take longer: they are counted when its turn comes, by one of the two searches.
+        public void CountSteps(NetTrial trial, int steps)
         {
-            if (!_isCounted)
-                LeastSteps = Math.Max(LeastSteps, trial.LeastSteps(Candidate));
-            _isCounted = true;
-            return LeastSteps;
+            if (rounds > steps || Interlocked.Exchange(ref _isTaken, 1) != 0)
+                return;
+            try
+            {
+                _least = Math.Max(rounds, trial.LeastSteps(candidate));
+            }
+            finally
+            {
+                Volatile.Write(ref _isCounted, true);
+            }
+        }
+
+        public bool TakesMoreThan(int steps)
+        {
+            if (rounds > steps)
+                return true;
+            TwoCores.Await(ref _isCounted);
+            return _least > steps;
         }
     }
 }

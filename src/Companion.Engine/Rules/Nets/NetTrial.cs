@@ -11,6 +11,9 @@ namespace Companion.Engine.Rules.Nets;
 /// </remarks>
 internal sealed class NetTrial
 {
+    // A net of fewer steps is found before another core could help.
+    private const int Short = 6;
+
     private readonly NetWalk _walk = new();
     private readonly NetLandmarks _landmarks;
 
@@ -20,7 +23,9 @@ internal sealed class NetTrial
     private NetGraph _graph = null!;
     private ulong[] _known = [];
     private ulong[] _ready = [];
-    private Func<bool> _isOff = () => false;
+    private NetParts _parts = null!;
+    private int _steps;
+    private int _tried;
     private bool _isStopped;
 
     /// <summary>Makes one; it begins with a board.</summary>
@@ -29,14 +34,14 @@ internal sealed class NetTrial
     /// <summary>The steps of the net found last.</summary>
     internal IReadOnlyList<int> Path => _path;
 
-    /// <summary>How much was tried since it began, in boards.</summary>
-    internal int Tried { get; private set; }
+    /// <summary>The part of the trial it was found in.</summary>
+    internal int Part { get; private set; }
 
     /// <summary>Begins with a board.</summary>
     /// <returns>Whether it can be searched: it has come to no dead end.</returns>
     internal bool Begin(NetGraph graph)
     {
-        (_graph, Tried) = (graph, 0);
+        _graph = graph;
         _walk.Begin(graph);
         if (_known.Length < graph.Words)
             (_known, _ready) = (new ulong[graph.Words], new ulong[graph.Words]);
@@ -73,10 +78,10 @@ internal sealed class NetTrial
     /// <summary>Whether a net of so many steps refutes a candidate, if none of fewer does; its steps are then <see cref="Path"/>.</summary>
     /// <param name="candidate">The candidate.</param>
     /// <param name="steps">How many steps.</param>
-    /// <param name="isOff">Asked again and again whether nobody wants to know any more.</param>
-    internal bool Refutes(int candidate, int steps, Func<bool> isOff)
+    /// <param name="parts">The parts of the trial; those are left out that another search has taken.</param>
+    internal bool Refutes(int candidate, int steps, NetParts parts)
     {
-        (_isOff, _isStopped) = (isOff, false);
+        (_steps, _parts, Part, _isStopped) = (steps, parts, -1, false);
         _path.Clear();
         var mark = Suppose(candidate);
         _landmarks.Begin(_graph);
@@ -101,7 +106,7 @@ internal sealed class NetTrial
 
     private bool GoOn(int steps)
     {
-        if (steps == 0 || IsOff() || (steps > 1 && !_landmarks.Extend(steps, _known)))
+        if (steps == 0 || (_steps - steps == SharedFrom && !_parts.Takes(++Part)) || IsOff() || (steps > 1 && !_landmarks.Extend(steps, _known)))
             return false;
         var first = _singles.Count;
         _walk.AddSingles(since: 0, _known, _singles);
@@ -114,7 +119,10 @@ internal sealed class NetTrial
     }
 
     // Not asked for each board: asking takes longer than some of them do.
-    private bool IsOff() => _isStopped || ((++Tried & 15) == 0 && (_isStopped = _isOff()));
+    private bool IsOff() => _isStopped || ((++_tried & 15) == 0 && (_isStopped = _parts.IsOff(Part)));
+
+    // After how many steps a trial falls into parts: short ones have but one.
+    private int SharedFrom => _steps < Short ? 0 : 2;
 
     private bool GoesOnBy(int first, int last, int steps)
     {

@@ -29,7 +29,7 @@ internal sealed class NetWalk
     /// <summary>Whether a choice has no candidate left.</summary>
     internal bool IsDead => _deadEnds > 0;
 
-    /// <summary>How far the walk is; <see cref="GoBack"/> takes it.</summary>
+    /// <summary>How far the walk is, to go back there.</summary>
     internal (int Gone, int Ready) Mark => (_trailed, _readied);
 
     /// <summary>Starts on a board, with nothing placed.</summary>
@@ -103,6 +103,22 @@ internal sealed class NetWalk
         }
 
         (_trailed, _readied) = mark;
+    }
+
+    /// <summary>Keeps where the walk is: to go far and back again this takes less time than a mark does.</summary>
+    internal void Keep(Kept kept)
+    {
+        _left.CopyTo(kept.Left);
+        _gone.CopyTo(kept.Gone);
+        (kept.Mark, kept.DeadEnds) = (Mark, _deadEnds);
+    }
+
+    /// <summary>Goes back to where it was kept; from there on it has been nowhere but farther.</summary>
+    internal void GoBack(Kept kept)
+    {
+        kept.Left.CopyTo(_left);
+        kept.Gone.AsSpan(0, _gone.Length).CopyTo(_gone);
+        ((_trailed, _readied), _deadEnds) = (kept.Mark, kept.DeadEnds);
     }
 
     /// <summary>Adds all singles that have come up to a row.</summary>
@@ -196,4 +212,16 @@ internal sealed class NetWalk
 
     // Of a choice that has one left.
     private int LastOf(int choice) => _left[choice] - One;
+
+    /// <summary>Where a walk was.</summary>
+    internal sealed class Kept
+    {
+        internal int[] Left { get; } = new int[NetGraph.Choices];
+
+        internal ulong[] Gone { get; } = new ulong[NetGraph.MostWords];
+
+        internal (int Gone, int Ready) Mark { get; set; }
+
+        internal int DeadEnds { get; set; }
+    }
 }
