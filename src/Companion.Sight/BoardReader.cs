@@ -35,6 +35,7 @@ public static class BoardReader
     internal static BoardReading Reading(CellSketch[] sketches, Comparisons known)
     {
         var verdict = new CellVerdict(sketches, Siblings.Compare(sketches, known));
+        BoardContext.Apply([.. sketches.Select((sketch, index) => verdict.Digits(Cell.At(index), sketch))]);
         var bigs = sketches.Select(verdict.Big).ToArray();
         var givens = GivenSplit.Of(bigs);
         return new([.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))]);

@@ -82,7 +82,7 @@ public sealed class GlyphReader : IDisposable
                 (surest, first, second) = (index, certainties[index], first);
             else
                 second = Math.Max(second, certainties[index]);
-        return new(surest < Digit.Count ? Digit.Of(surest + 1) : null, first - second);
+        return new(surest < Digit.Count ? Digit.Of(surest + 1) : null, first - second) { Odds = [.. certainties[..Digit.Count]] };
     }
 
     private static byte[] StandardNetwork()

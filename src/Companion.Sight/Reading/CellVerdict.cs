@@ -81,6 +81,23 @@ internal sealed class CellVerdict
     /// <param name="sketch">The cell.</param>
     public Sign? Big(CellSketch sketch) => sketch.Signs.Where(sign => IsDigit(sign) && IsBig(sign)).MaxBy(sign => sign.Height);
 
+    /// <summary>What a cell seems to hold.</summary>
+    /// <param name="cell">Which one.</param>
+    /// <param name="sketch">What is in it.</param>
+    public CellDigits Digits(Cell cell, CellSketch sketch)
+    {
+        if (Big(sketch) is { } big)
+            return new(cell, big, [], []);
+        var odd = Odd(sketch);
+        Sign[] marks = [.. ReadingOrder.Of(Digits(sketch, odd))];
+        return new(cell, null, marks, Array.Exists(marks, mark => mark.IsSure) ? odd.FindAll(sign => PartOfUsual(sign) >= Faint && !IsBig(sign)) : []);
+    }
+
+    private List<Sign> Odd(CellSketch sketch) => sketch.Signs.FindAll(IsOdd);
+
+    private List<Sign> Digits(CellSketch sketch, List<Sign> odd) =>
+        sketch.Signs.FindAll(sign => IsDigit(sign) && (sign.IsSure || !odd.Exists(other => IsBeside(sign, other))));
+
     private bool IsDigit(Sign sign) => sign.Reading.Digit is not null && PartOfUsual(sign) >= Faint && !IsStrange(sign);
 
     // Only marks are struck, and the line makes them higher.
@@ -100,14 +117,14 @@ internal sealed class CellVerdict
     public CellReading Of(Cell cell, CellSketch sketch, bool? isGiven)
     {
         var big = Big(sketch);
-        var odd = sketch.Signs.FindAll(IsOdd);
-        var digits = sketch.Signs.FindAll(sign => IsDigit(sign) && (sign.IsSure || !odd.Exists(other => IsBeside(sign, other))));
+        var odd = Odd(sketch);
+        var digits = Digits(sketch, odd);
         var small = digits.FindAll(sign => sign != big);
         var certainty = digits.Select(sign => sign.Reading.Certainty).DefaultIfEmpty(1).Min();
         if (odd.Count > 0 || HasUnexplained(sketch, digits) || IsDoubtful(digits) || (big is null ? AreDoubtful(small, sketch.Ink) : IsDoubtful(big, small)))
             certainty = Math.Min(certainty, Unexplained);
         return new(
-            cell, big?.Reading.Digit, big is null ? null : isGiven, (big ?? Unread(sketch, digits))?.Glyph, big is null ? [.. InOrder(small).Select(Mark)] : [], certainty);
+            cell, big?.Reading.Digit, big is null ? null : isGiven, (big ?? Unread(sketch, digits))?.Glyph, big is null ? [.. ReadingOrder.Of(small).Select(Mark)] : [], certainty);
     }
 
     // Whether there is something beside the digits that nothing explains.
@@ -142,20 +159,4 @@ internal sealed class CellVerdict
 
     private static MarkReading Mark(Sign mark) =>
         new(mark.Reading.Digit!.Value, mark.X, mark.Y, mark.Height, mark.IsStruck, mark.Reading.Certainty, mark.Glyph);
-
-    // Line by line: marks whose middles are nearly level stand in one line.
-    private static IEnumerable<Sign> InOrder(List<Sign> marks)
-    {
-        const float Level = 0.5f;
-        var lines = new List<List<Sign>>();
-        foreach (var mark in marks.OrderBy(mark => mark.Y))
-        {
-            if (lines.Count > 0 && mark.Y - lines[^1][0].Y < Level * mark.Height)
-                lines[^1].Add(mark);
-            else
-                lines.Add([mark]);
-        }
-
-        return lines.SelectMany(line => line.OrderBy(mark => mark.X));
-    }
 }

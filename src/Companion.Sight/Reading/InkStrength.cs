@@ -14,6 +14,7 @@ internal sealed class InkStrength
 
     private readonly IReadOnlyList<CellSketch> _board;
     private readonly Rgb[] _colours;
+    private readonly Dictionary<CellInk, float> _known = [];
 
     /// <summary>Measures it.</summary>
     /// <param name="board">All cells.</param>
@@ -36,6 +37,13 @@ internal sealed class InkStrength
     /// <summary>How far one in this cell must be expected to be from its ground; 0 where nothing tells.</summary>
     /// <param name="cell">The cell.</param>
     public float In(CellInk cell)
+    {
+        if (!_known.TryGetValue(cell, out var strength))
+            _known[cell] = strength = Measure(cell);
+        return strength;
+    }
+
+    private float Measure(CellInk cell)
     {
         if (_colours.Length == 0 || IsUsual(cell))
             return Usual;

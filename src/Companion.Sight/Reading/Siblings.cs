@@ -66,19 +66,25 @@ internal sealed class Siblings(Looks looks)
             var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
             if ((mayHide || mark.IsStruck || !mark.IsSure) && struck?.Settled(mark) is { } settled)
                 ((mark.Reading, mark.IsStruck), mayHide) = (settled, false);
+            KeepSure(mark);
             // A line that is seen by the one way and not by the other.
             mayHide |= mark.Alone.IsStruck && !mark.IsStruck;
             if ((mayHide || mark.Height < Lowest * usual) && mark.Reading.Digit is not null)
                 mark.Reading = mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) };
         }
 
-        if (DigitPlaces.Of(marks.FindAll(mark => mark.IsSure)) is { } places)
-            marks.ForEach(mark => HoldTo(places, mark, usual));
         if (marks.Count(mark => mark.IsStruck && mark.IsSure) < FewestStruck)
             DoubtLines(sketches);
         WideMarks.Doubt(marks);
         BigSiblings.Compare(all.FindAll(sign => sign.Height >= bigFrom && sign.IsSure));
         return bigFrom;
+    }
+
+    // What was surely read is rather that than anything that it is more like, but somebody has to look.
+    private static void KeepSure(Sign mark)
+    {
+        if (Looks.IsPlain(mark) && mark.Reading.Digit != mark.Alone.Reading.Digit)
+            (mark.Reading, mark.IsStruck) = (mark.Alone.Reading with { Certainty = Doubted }, false);
     }
 
     // On a board with hardly any line through a mark, one that stood on a ring is rather what is left of the ring, and one that only the
@@ -90,14 +96,6 @@ internal sealed class Siblings(Looks looks)
             if (sketch.HadRing || !(mark.Alone.IsStruck || sketch.Before.WasPlain(mark)))
                 (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) }, !sketch.HadRing);
         }
-    }
-
-    // What stands at the place of a digit is that digit sooner than any other, but somebody has to look where its shape says otherwise.
-    private static void HoldTo(DigitPlaces places, Sign mark, float usual)
-    {
-        if (mark.Reading.Digit is not { } read || places.At(mark) is not { } digit || digit == read || mark.Height < Lowest * usual)
-            return;
-        (mark.Reading, mark.IsStruck) = (new(digit, Math.Min(mark.Reading.Certainty, Doubted)), mark.Alone.IsStruck);
     }
 
     private static List<Overlay> Lines(List<Judgement?> judged) =>
