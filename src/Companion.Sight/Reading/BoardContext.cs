@@ -102,10 +102,13 @@ internal sealed class BoardContext
         return [.. belief.Select((part, digit) => seen.Contains(Digit.Of(digit + 1)) ? part * MarkDecoding.Unusual : part)];
     }
 
-    private static void Propose(Sign sign, int digit)
+    private static void Propose(Sign sign, int index)
     {
-        if (digit != sign.Reading.Digit!.Value.Index)
-            (sign.Reading, sign.IsStruck) = (new(Digit.Of(digit + 1), Math.Min(sign.Reading.Certainty, Siblings.Doubted)), sign.Alone.IsStruck);
+        var digit = Digit.Of(index + 1);
+        if (digit == sign.Reading.Digit)
+            return;
+        var isStruck = digit == sign.Likest.Digit ? sign.Likest.IsStruck : sign.Alone.IsStruck;
+        (sign.Reading, sign.IsStruck) = (new(digit, Math.Min(sign.Reading.Certainty, Siblings.Doubted)), isStruck);
     }
 
     // Of two sure marks out of order nobody knows which one is wrong, or whether the presenter wrote them so.

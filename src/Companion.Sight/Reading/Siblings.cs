@@ -38,7 +38,7 @@ internal sealed class Siblings(Looks looks)
         known.Next();
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         foreach (var sign in all)
-            (sign.Reading, sign.IsStruck) = sign.Alone;
+            ((sign.Reading, sign.IsStruck), sign.Likest) = (sign.Alone, default);
         var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
         var marks = all.FindAll(sign => sign.Height < bigFrom);
         var looks = new Looks(marks, known);
@@ -66,6 +66,7 @@ internal sealed class Siblings(Looks looks)
             var mayHide = angles.Count > 0 && !mark.IsStruck && (judged[index] is not { } plain || plain.Over.MayHide(angles));
             if ((mayHide || mark.IsStruck || !mark.IsSure) && struck?.Settled(mark) is { } settled)
                 ((mark.Reading, mark.IsStruck), mayHide) = (settled, false);
+            mark.Likest = (mark.Reading.Digit, mark.IsStruck);
             KeepSure(mark);
             // A line that is seen by the one way and not by the other.
             mayHide |= mark.Alone.IsStruck && !mark.IsStruck;

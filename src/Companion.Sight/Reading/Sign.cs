@@ -47,6 +47,9 @@ internal sealed class Sign
     /// <summary>What it was read as by itself, and whether a line was seen to go through it.</summary>
     public (GlyphReading Reading, bool IsStruck) Alone { get; set; }
 
+    /// <summary>What it is most like beside others of the board, and whether with a line through it; no digit where nothing was compared.</summary>
+    public (Engine.Digit? Digit, bool IsStruck) Likest { get; set; }
+
     /// <summary>What it was read as.</summary>
     public GlyphReading Reading { get; set; }
 

@@ -9,7 +9,8 @@ public sealed class MendedBoardTests(Chromium chromium)
     // Marks that a line of the grid cuts off, compressed hard; bars of a 5 apart from its foot; the corner of a dashed line; low old-style
     // figures among high ones; handwriting hardly higher than the marks; something at the edge of a board without marks; the tip of a
     // pointer on a covered mark, and a pointer that covers one of seven; marks that a frame cuts off; what is left of a ring, taken for a
-    // line; low old-style figures on a board with its marks in a row.
+    // line; low old-style figures on a board with its marks in a row; a mark that was proposed twice in its cell; one at the end of a wide stroke,
+    // out of order; a face of which the network hardly reads the 7.
     [Theory]
     [InlineData(300_096)]
     [InlineData(300_042)]
@@ -22,6 +23,9 @@ public sealed class MendedBoardTests(Chromium chromium)
     [InlineData(300_261)]
     [InlineData(300_076)]
     [InlineData(301_009)]
+    [InlineData(600_147)]
+    [InlineData(600_087)]
+    [InlineData(610_172)]
     public async Task What_can_be_told_is_right_and_what_is_covered_is_held_back(int seed)
     {
         var tally = await ReadAsync(seed);
