@@ -41,6 +41,11 @@ public sealed class MarkDecodingTests
         }
     }
 
+    // Of so many marks that nothing is known of, nine can be different: there are more ways than anybody could try.
+    [Fact]
+    public void Many_marks_that_may_be_anything_are_told_apart_as_far_as_can_be() =>
+        Assert.Equal(9, MarkDecoding.Likeliest([.. Enumerable.Repeat(Belief("123456789", 1), 18)], isAscending: false).Distinct().Count());
+
     // By the words, not by the code: a digit again counts a thousandth, one out of order as Unusual says.
     private static double Likely(float[][] beliefs, int[] digits, bool isAscending) =>
         beliefs.Select((belief, mark) => (double)belief[digits[mark]]).Aggregate(1.0, (one, other) => one * other)
