@@ -41,6 +41,9 @@ internal sealed class NetLandmarks(NetWalk walk)
     /// <summary>How many landmarks this level has.</summary>
     internal int Count => _end - _first;
 
+    /// <summary>Whether a single is in a landmark, just after more were looked for.</summary>
+    internal bool Has(int single) => NodeBits.Has(_free, single);
+
     /// <summary>Begins with a board, without a landmark.</summary>
     internal void Begin(NetGraph graph) => (_words, _first, _end) = (graph.Words, 0, 0);
 

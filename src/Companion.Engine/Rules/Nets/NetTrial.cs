@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Companion.Engine.Rules.Chains;
 
 namespace Companion.Engine.Rules.Nets;
@@ -126,6 +127,7 @@ internal sealed class NetTrial
 
     private bool GoesOnBy(int first, int last, int steps)
     {
+        PutLandmarksFirst(first, last);
         for (var at = first; at < last; at++)
         {
             _known.AsSpan().Set(_singles[at]);
@@ -134,6 +136,22 @@ internal sealed class NetTrial
         }
 
         return false;
+    }
+
+    // A net has few steps beside those of landmarks, so that these lead to it sooner; and what is tried after them does without them,
+    // which leaves landmarks few singles or none.
+    private void PutLandmarksFirst(int first, int last)
+    {
+        var singles = CollectionsMarshal.AsSpan(_singles)[first..last];
+        var placed = 0;
+        for (var at = 0; at < singles.Length; at++)
+        {
+            if (!_landmarks.Has(singles[at]))
+                continue;
+            var single = singles[at];
+            singles[placed..at].CopyTo(singles[(placed + 1)..]);
+            singles[placed++] = single;
+        }
     }
 
     private bool EndsWith(int? single)
