@@ -27,12 +27,4 @@ internal static class TwoCores
                 helper.Wait();
         }
     }
-
-    /// <summary>Waits for what another core has begun and has nearly done: it takes less time than to go to sleep.</summary>
-    /// <param name="isDone">Set once it is done.</param>
-    internal static void Await(ref bool isDone)
-    {
-        for (var wait = new SpinWait(); !Volatile.Read(ref isDone);)
-            wait.SpinOnce(sleep1Threshold: -1);
-    }
 }

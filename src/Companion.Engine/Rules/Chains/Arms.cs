@@ -102,7 +102,7 @@ internal sealed class Arms
         {
             var (candidates, house) = _choices[choice];
             if (house is { } its)
-                _ofHouse[its.Index * Digit.Count + candidates.Digits.First.Index] = choice;
+                _ofHouse[At(its, candidates.Digits.First)] = choice;
             else
                 _ofCell[candidates.Cells.First.Index] = choice;
             _rows.Add(candidates);
@@ -122,7 +122,7 @@ internal sealed class Arms
         foreach (var house in cell.Houses)
         {
             foreach (var digit in board[cell])
-                Add(_ofHouse[house.Index * Digit.Count + digit.Index], CellSet.Of(cell), digit, board);
+                Add(_ofHouse[At(house, digit)], CellSet.Of(cell), digit, board);
         }
 
         _ends.Add(_arms.Count);
@@ -137,7 +137,7 @@ internal sealed class Arms
         foreach (var other in HouseSet.All)
         {
             if (other != house)
-                Add(_ofHouse[other.Index * Digit.Count + digit.Index], places & other.Cells, digit, board);
+                Add(_ofHouse[At(other, digit)], places & other.Cells, digit, board);
         }
 
         _ends.Add(_arms.Count);
@@ -156,6 +156,8 @@ internal sealed class Arms
         _most[number] = Math.Max(_most[number], BitOperations.PopCount((uint)shared));
         _arms.Add(new(choice, CandidateSet.Of(cells, digit)));
     }
+
+    private static int At(House house, Digit digit) => house.Index * Digit.Count + digit.Index;
 
     private int CandidatesOf(int choice) => _endsOfCandidates[choice] - (choice == 0 ? 0 : _endsOfCandidates[choice - 1]);
 

@@ -55,7 +55,7 @@ internal sealed class JointForcing : FewestLinksFirst
         _starts.Clear();
         Conclusions.Clear();
         _help.Found.Clear();
-        var (areArmsTaken, areArmsRead, areChainsRead, next) = (0, false, false, -1);
+        var (chains, arms, next) = (new SharedWork(), new SharedWork(), -1);
         if (mayTakeTwoCores)
             TwoCores.Run(Work, Help);
         else
@@ -66,44 +66,18 @@ internal sealed class JointForcing : FewestLinksFirst
 
         void Work()
         {
-            ReadChains();
-            ReadArms();
-            TwoCores.Await(ref areArmsRead);
+            chains.Do(() => _chains = ChainFinder.For(board, ChainKind.Whole));
+            arms.Do(() => _arms.Read(board));
+            arms.Await();
             SupposeWith(_search);
         }
 
         void Help()
         {
-            ReadArms();
-            TwoCores.Await(ref areArmsRead);
-            TwoCores.Await(ref areChainsRead);
+            arms.Do(() => _arms.Read(board));
+            arms.Await();
+            chains.Await();
             SupposeWith(_help);
-        }
-
-        void ReadChains()
-        {
-            try
-            {
-                _chains = ChainFinder.For(board, ChainKind.Whole);
-            }
-            finally
-            {
-                Volatile.Write(ref areChainsRead, true);
-            }
-        }
-
-        void ReadArms()
-        {
-            if (Interlocked.Exchange(ref areArmsTaken, 1) != 0)
-                return;
-            try
-            {
-                _arms.Read(board);
-            }
-            finally
-            {
-                Volatile.Write(ref areArmsRead, true);
-            }
         }
 
         void SupposeWith(JointSearch search)

@@ -40,7 +40,7 @@ internal sealed class NetSearch
         _nets.Clear();
         _refuted.Clear();
         _end = int.MaxValue;
-        var areRefutedKnown = false;
+        var refuted = new SharedWork();
         if (found.Cores > 1)
             TwoCores.Run(Work, Help);
         else
@@ -53,22 +53,14 @@ internal sealed class NetSearch
 
         void Work()
         {
-            try
-            {
-                CollectRefuted();
-            }
-            finally
-            {
-                Volatile.Write(ref areRefutedKnown, true);
-            }
-
+            refuted.Do(CollectRefuted);
             TryAll(_trial);
         }
 
         void Help()
         {
             _help.Begin(_graph);
-            TwoCores.Await(ref areRefutedKnown);
+            refuted.Await();
             TryAll(_help);
         }
     }
@@ -146,33 +138,26 @@ internal sealed class NetSearch
     // A candidate that is refuted, and of how many steps a net is at least that does so.
     private sealed class Refuted(int candidate, int rounds)
     {
+        private readonly SharedWork _count = new();
         private int _least;
-        private int _isTaken;
-        private bool _isCounted;
 
         public int Candidate => candidate;
 
         // Landmarks ask for more steps than rounds do, and take longer: they are counted when its turn comes, by one of the two searches.
         public void CountSteps(NetTrial trial, int steps)
         {
-            if (rounds > steps || Interlocked.Exchange(ref _isTaken, 1) != 0)
-                return;
-            try
-            {
-                _least = Math.Max(rounds, trial.LeastSteps(candidate));
-            }
-            finally
-            {
-                Volatile.Write(ref _isCounted, true);
-            }
+            if (rounds <= steps && _least == 0)
+                Count(trial);
         }
 
         public bool TakesMoreThan(int steps)
         {
             if (rounds > steps)
                 return true;
-            TwoCores.Await(ref _isCounted);
+            _count.Await();
             return _least > steps;
         }
+
+        private void Count(NetTrial trial) => _count.Do(() => _least = Math.Max(rounds, trial.LeastSteps(candidate)));
     }
 }
