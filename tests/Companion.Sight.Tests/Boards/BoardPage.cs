@@ -71,10 +71,12 @@ internal static class BoardPage
     private static string Table(BoardStyle style)
     {
         var html = new StringBuilder();
-        html.Append(N($"<style>table{{border-collapse:collapse;table-layout:fixed;width:{style.Side}px;height:{style.Side}px}}"))
+        // Half of the border is outside the board, as it is with the other techniques: else lines lie beside the cells of the letters.
+        var border = Math.Max(style.Border, style.BlockLine);
+        html.Append(N($"<style>table{{border-collapse:collapse;table-layout:fixed;width:{style.Side + border}px;height:{style.Side + border}px;margin:{-border / 2f}px}}"))
             .Append(N($"td{{padding:0;box-sizing:border-box;height:{style.Cell}px;border:{style.CellLine}px solid {style.Colours.CellLine}}}"))
             .Append(N($"td:nth-child(3n){{border-right:{style.BlockLine}px solid {style.Colours.BlockLine}}}tr:nth-child(3n) td{{border-bottom:{style.BlockLine}px solid {style.Colours.BlockLine}}}"))
-            .Append(N($"table{{border:{Math.Max(style.Border, style.BlockLine)}px solid {style.Colours.BlockLine}}}</style><table>"));
+            .Append(N($"table{{border:{border}px solid {style.Colours.BlockLine}}}</style><table>"));
         for (var row = 0; row < 9; row++)
             html.Append("<tr><td><td><td><td><td><td><td><td><td>");
         return html.Append("</table>").ToString();
