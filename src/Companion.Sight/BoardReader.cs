@@ -21,14 +21,14 @@ public static class BoardReader
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(reader);
         ArgumentNullException.ThrowIfNull(lessons);
-        return Read(frame, place, glyphs => reader.Read(glyphs, lessons));
+        return Read(frame, place, glyphs => reader.Read(glyphs, lessons), SignReader.Standard);
     }
 
-    internal static BoardReading Read(Frame frame, GridPlace place, Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read)
+    internal static BoardReading Read(Frame frame, GridPlace place, Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read, SignReader? around)
     {
         var board = StraightBoard.Of(frame, place);
         CellSketch[] sketches = [.. board.Boxes.Select(box => CellSketch.Of(board.Frame, box))];
-        new GlyphRounds(read).Read(sketches, sketches);
+        new GlyphRounds(read, around).Read(sketches, sketches);
         return Reading(sketches, new());
     }
 

@@ -80,7 +80,7 @@ public sealed class BoardSight
         _lessons = lessons;
         foreach (var index in changed)
             _sketches[index] = CellSketch.Of(frame, board.Boxes[index], _sketches[index]);
-        new GlyphRounds(glyphs => _reader.Read(glyphs, lessons)).Read([.. changed.Select(index => _sketches[index])], _sketches);
+        new GlyphRounds(glyphs => _reader.Read(glyphs, lessons), SignReader.Standard).Read([.. changed.Select(index => _sketches[index])], _sketches);
         ReadAnew = changed.Count;
         _print ??= new(_sketches, (frame.Width, frame.Height));
         return _last = BoardReader.Reading(_sketches, _known);

@@ -35,10 +35,13 @@ internal static class GlyphCut
         var down = Extent(rows, peak);
         // Pixels of the picture to one of the image.
         var step = Math.Max(across.To - across.From, down.To - down.From) / GlyphImage.Body;
-        return new(ImmutableCollectionsMarshal.AsImmutableArray(Stretched(Resampled(
-            patch,
-            Weights(patch.Width, (across.From + across.To) / 2, step),
-            Weights(patch.Height, (down.From + down.To) / 2, step)))));
+        var image = new float[GlyphImage.Side * GlyphImage.Side];
+        AreaMeans.Of(
+            patch.Ink,
+            AreaMeans.Along(patch.Width, GlyphImage.Side, (across.From + across.To) / 2, step),
+            AreaMeans.Along(patch.Height, GlyphImage.Side, (down.From + down.To) / 2, step),
+            image);
+        return new(ImmutableCollectionsMarshal.AsImmutableArray(Stretched(image)));
     }
 
     private static (int From, int To) Range(float from, float to, int count) =>
@@ -71,49 +74,6 @@ internal static class GlyphCut
         var from = first + 1 - (profile[first] + (first > 0 ? profile[first - 1] : 0)) / peak;
         var to = last + (profile[last] + (last + 1 < profile.Length ? profile[last + 1] : 0)) / peak;
         return to - from >= 1 ? (from, to) : ((from + to) / 2 - 0.5f, (from + to) / 2 + 0.5f);
-    }
-
-    /// <summary>For each pixel of the image along one axis, the pixels of the picture that it is the mean of, and their parts.</summary>
-    private static (int First, float[] Parts)[] Weights(int count, float middle, float step)
-    {
-        var weights = new (int, float[])[GlyphImage.Side];
-        // A window of one pixel at least, so that small glyphs come out smooth and not in squares.
-        var window = Math.Max(step, 1);
-        for (var index = 0; index < weights.Length; index++)
-        {
-            var start = middle + (index + 0.5f - GlyphImage.Side / 2f) * step - window / 2;
-            var first = Math.Max(0, (int)MathF.Floor(start));
-            var parts = new float[Math.Max(0, Math.Min(count, (int)MathF.Ceiling(start + window)) - first)];
-            for (var part = 0; part < parts.Length; part++)
-                parts[part] = Math.Max(0, Math.Min(first + part + 1, start + window) - Math.Max(first + part, start)) / window;
-            weights[index] = (first, parts);
-        }
-
-        return weights;
-    }
-
-    private static float[] Resampled(InkPlane plane, (int First, float[] Parts)[] across, (int First, float[] Parts)[] down)
-    {
-        var ink = new float[GlyphImage.Side * GlyphImage.Side];
-        for (var y = 0; y < GlyphImage.Side; y++)
-        {
-            var target = ink.AsSpan(y * GlyphImage.Side, GlyphImage.Side);
-            for (var row = 0; row < down[y].Parts.Length; row++)
-            {
-                var source = plane.Row(down[y].First + row);
-                var part = down[y].Parts[row];
-                for (var x = 0; x < target.Length; x++)
-                {
-                    var sum = 0f;
-                    var (first, parts) = across[x];
-                    for (var column = 0; column < parts.Length; column++)
-                        sum += parts[column] * source[first + column];
-                    target[x] += part * sum;
-                }
-            }
-        }
-
-        return ink;
     }
 
     /// <summary>The darkest becomes 1: of a few pixels, so that a single one decides nothing.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Companion.Engine;
-using Microsoft.ML.OnnxRuntime;
 
 namespace Companion.Sight;
 
@@ -15,18 +14,13 @@ public sealed class GlyphReader : IDisposable
     // The nine digits, then no digit.
     private const int Classes = Digit.Count + 1;
 
-    private static readonly Lazy<GlyphReader> TheStandard = new(() => new(StandardNetwork()));
+    private static readonly Lazy<GlyphReader> TheStandard = new(() => new(StoredNetwork.Brought("digits.onnx")));
 
-    private readonly InferenceSession _session;
+    private readonly StoredNetwork _network;
 
     /// <summary>Makes a reader.</summary>
     /// <param name="network">An ONNX model from <c>ink</c>, glyphs by rows by columns, to <c>certainty</c>, glyphs by classes.</param>
-    internal GlyphReader(byte[] network)
-    {
-        // A batch takes some milliseconds: more threads would take them from the live loop for little.
-        using var options = new SessionOptions { IntraOpNumThreads = 1, InterOpNumThreads = 1 };
-        _session = new(network, options);
-    }
+    internal GlyphReader(byte[] network) => _network = new(network);
 
     /// <summary>The reader with the network that the companion brings along. It is loaded when first asked for, and for all.</summary>
     public static GlyphReader Standard => TheStandard.Value;
@@ -59,19 +53,15 @@ public sealed class GlyphReader : IDisposable
     }
 
     /// <inheritdoc/>
-    void IDisposable.Dispose() => _session.Dispose();
+    void IDisposable.Dispose() => _network.Dispose();
 
-    private GlyphReading[] Read(float[] ink, int count)
+    private GlyphReading[] Read(float[] ink, int count) => _network.Read(ink, [count, GlyphImage.Side, GlyphImage.Side], certainties =>
     {
-        using var input = OrtValue.CreateTensorValueFromMemory(ink, [count, GlyphImage.Side, GlyphImage.Side]);
-        using var run = new RunOptions();
-        using var outputs = _session.Run(run, ["ink"], [input], ["certainty"]);
-        var certainties = outputs[0].GetTensorDataAsSpan<float>();
         var readings = new GlyphReading[count];
         for (var index = 0; index < count; index++)
             readings[index] = Surest(certainties.Slice(index * Classes, Classes));
         return readings;
-    }
+    });
 
     /// <summary>The surest class. It is as sure as its certainty is ahead of the next one's.</summary>
     private static GlyphReading Surest(ReadOnlySpan<float> certainties)
@@ -83,14 +73,5 @@ public sealed class GlyphReader : IDisposable
             else
                 second = Math.Max(second, certainties[index]);
         return new(surest < Digit.Count ? Digit.Of(surest + 1) : null, first - second) { Odds = [.. certainties[..Digit.Count]] };
-    }
-
-    private static byte[] StandardNetwork()
-    {
-        using var stream = typeof(GlyphReader).Assembly.GetManifestResourceStream("digits.onnx")
-            ?? throw new InvalidOperationException("The network is missing from the assembly.");
-        using var bytes = new MemoryStream();
-        stream.CopyTo(bytes);
-        return bytes.ToArray();
     }
 }

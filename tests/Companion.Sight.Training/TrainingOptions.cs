@@ -16,26 +16,15 @@ internal sealed record TrainingOptions(int Samples = 600_000, int Rounds = 3, in
 
     /// <summary>Reads <c>--samples N --rounds N --seed N --threads N --tests N</c>; what is left out is as above.</summary>
     /// <exception cref="ArgumentException">Something else is said.</exception>
-    public static TrainingOptions Parse(IReadOnlyList<string> words)
+    public static TrainingOptions Parse(IReadOnlyList<string> words) => NumberedWords.Fold(words, new TrainingOptions(), (options, word, number) => word switch
     {
-        var options = new TrainingOptions();
-        for (var index = 0; index < words.Count; index += 2)
-        {
-            if (index + 1 == words.Count || !int.TryParse(words[index + 1], CultureInfo.InvariantCulture, out var number) || number < 1)
-                throw new ArgumentException($"A number from 1 has to follow {words[index]}.");
-            options = words[index] switch
-            {
-                "--samples" => options with { Samples = Whole(number) },
-                "--rounds" => options with { Rounds = number },
-                "--seed" => options with { Seed = number },
-                "--threads" => options with { Threads = number },
-                "--tests" => options with { Tests = Whole(number) },
-                var word => throw new ArgumentException($"{word} is none of --samples, --rounds, --seed, --threads, --tests."),
-            };
-        }
-
-        return options;
-    }
+        "--samples" => options with { Samples = Whole(number) },
+        "--rounds" => options with { Rounds = number },
+        "--seed" => options with { Seed = number },
+        "--threads" => options with { Threads = number },
+        "--tests" => options with { Tests = Whole(number) },
+        _ => throw new ArgumentException($"{word} is none of --samples, --rounds, --seed, --threads, --tests."),
+    });
 
     /// <summary>As they are read, but for the threads.</summary>
     public override string ToString() =>

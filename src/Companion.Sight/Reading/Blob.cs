@@ -15,6 +15,17 @@ internal sealed record Blob(IReadOnlyList<int> Pixels, int Left, int Top, int Ri
     /// <summary>Rows.</summary>
     public int Height => Bottom - Top;
 
+    /// <summary>Some pixels of a cell.</summary>
+    /// <param name="pixels">At least one.</param>
+    /// <param name="ink">The cell.</param>
+    public static Blob Of(IReadOnlyList<int> pixels, CellInk ink)
+    {
+        var width = ink.Cell.Width;
+        return new(
+            pixels, pixels.Min(pixel => pixel % width), pixels.Min(pixel => pixel / width), pixels.Max(pixel => pixel % width) + 1,
+            pixels.Max(pixel => pixel / width) + 1, pixels.Max(pixel => ink.Distance[pixel]));
+    }
+
     /// <summary>Several as one.</summary>
     /// <param name="blobs">At least one.</param>
     public static Blob Union(IReadOnlyList<Blob> blobs) => new(

@@ -107,7 +107,9 @@ internal sealed class BoardContext
         var digit = Digit.Of(index + 1);
         if (digit == sign.Reading.Digit)
             return;
-        var isStruck = digit == sign.Likest.Digit ? sign.Likest.IsStruck : sign.Alone.IsStruck;
+        // Two witnesses have settled it, whatever the digit is; or what it is most like tells.
+        var isStruck = !sign.Around.Odds.IsDefault ? sign.IsStruck
+            : digit == sign.Likest.Digit ? sign.Likest.IsStruck : sign.Alone.IsStruck;
         (sign.Reading, sign.IsStruck) = (new(digit, Math.Min(sign.Reading.Certainty, Siblings.Doubted)), isStruck);
     }
 

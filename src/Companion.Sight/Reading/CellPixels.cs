@@ -60,6 +60,31 @@ internal sealed class CellPixels
         static Vector<float> Away(Vector<int> part, float from) => Vector.Abs(Vector.ConvertToSingle(part) - new Vector<float>(from));
     }
 
+    /// <summary>How far each of some pixels in a row is from the nearest mixture of two colours, as <see cref="Rgb.DistanceToMix"/> tells.</summary>
+    /// <param name="pixel">The first of them.</param>
+    /// <param name="first">The one colour.</param>
+    /// <param name="second">The other.</param>
+    /// <param name="distances">Where they are put, one for each pixel.</param>
+    public void DistancesToMix(int pixel, Rgb first, Rgb second, Span<float> distances)
+    {
+        var along = second - first;
+        var squares = Math.Max(along.Dot(along), float.Epsilon);
+        var at = 0;
+        for (; at + Vector<uint>.Count <= distances.Length; at += Vector<uint>.Count)
+        {
+            var (red, green, blue) = ColourSample.Parts(new(_pixels, pixel + at));
+            var (r, g, b) = (From(red, first.Red), From(green, first.Green), From(blue, first.Blue));
+            var part = Vector.Min(Vector<float>.One, Vector.Max(Vector<float>.Zero, (r * along.Red + g * along.Green + b * along.Blue) / squares));
+            Vector.Max(Vector.Abs(r - part * along.Red), Vector.Max(Vector.Abs(g - part * along.Green), Vector.Abs(b - part * along.Blue)))
+                .CopyTo(distances[at..]);
+        }
+
+        for (; at < distances.Length; at++)
+            distances[at] = this[pixel + at].DistanceToMix(first, second);
+
+        static Vector<float> From(Vector<int> part, float from) => Vector.ConvertToSingle(part) - new Vector<float>(from);
+    }
+
     /// <summary>Every pixel that counts.</summary>
     /// <param name="isCounted">Which ones do.</param>
     public ColourSample Sample(bool[] isCounted)

@@ -2,11 +2,15 @@ namespace Companion.Sight.Reading;
 
 /// <summary>Reads the signs of cells: all at once, then what stayed unsure in other ways, then lines through marks.</summary>
 /// <param name="read">Reads glyphs, in their order.</param>
-internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read)
+/// <param name="around">Reads signs among what stands around them; null where nobody does.</param>
+internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read, SignReader? around)
 {
     // Another way of seeing things has to be convincing, and stays a little less sure than a plain one.
     private const float Convincing = 0.85f;
     private const float Indirect = 0.98f;
+
+    // What is nothing as a whole is rather digits that leave nothing behind, though somebody has to look.
+    private const float Likely = 0.6f;
 
     // What stays of a mark without the line through it is worse to read.
     private const float StillDigit = 0.7f;
@@ -24,7 +28,7 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         // Only marks are struck.
         var all = sketches.SelectMany(sketch => sketch.Signs).ToList();
         var bigFrom = Heights.Threshold(board.SelectMany(sketch => sketch.Signs).Where(sign => sign.IsSure));
-        FindStrikes(all.FindAll(sign => sign.Height < bigFrom));
+        FindStrikes(all.FindAll(sign => sign.IsMark(bigFrom)));
         foreach (var sketch in sketches)
         {
             foreach (var sign in sketch.Signs)
@@ -33,6 +37,13 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
     }
 
     private void Read(List<Sign> signs)
+    {
+        ReadAlone(signs);
+        foreach (var (sign, reading) in signs.Zip(around?.Read(signs) ?? []))
+            (sign.Around, sign.Reading) = (reading, reading.With(sign.Reading));
+    }
+
+    private void ReadAlone(List<Sign> signs)
     {
         var readings = read(signs.ConvertAll(sign => sign.Glyph));
         for (var index = 0; index < signs.Count; index++)
@@ -52,8 +63,10 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
         {
             // What leaves no ink behind comes first: where one of two digits that touch is read alone, the other is lost.
             var best = group.MaxBy(way => (Certainty(way.Way) >= Convincing && Rest(way.Sign, way.Way) is null, Certainty(way.Way)));
-            var before = group.Key.Reading.Digit is null ? 0 : group.Key.Reading.Certainty;
-            if (Certainty(best.Way) < Math.Max(Convincing, before) || !best.Sketch.Signs.Contains(group.Key))
+            var least = group.Key.Reading.Digit is not null ? Math.Max(Convincing, group.Key.Reading.Certainty)
+                : Rest(best.Sign, best.Way) is null ? Likely
+                : Convincing;
+            if (Certainty(best.Way) < least || !best.Sketch.Signs.Contains(group.Key))
                 continue;
             best.Sketch.Signs.RemoveAll(sign => sign == group.Key || best.Way.Exists(part => Covers(part, sign)));
             var faith = group.Key.Blob.LongestRun(group.Key.Ink.Cell.Width) >= group.Key.Blob.Height ? Struck : Indirect;
@@ -82,7 +95,7 @@ internal sealed class GlyphRounds(Func<IReadOnlyList<GlyphImage>, IReadOnlyList<
             (from mark in marks
              from rest in Strike.Rests(mark.Blob, mark.Ink)
              select (Mark: mark, Kept: new Sign(mark.Blob, mark.Ink, rest.Remainder), rest.IsClear, rest.IsFree)).ToList();
-        Read(rests.ConvertAll(rest => rest.Kept));
+        ReadAlone(rests.ConvertAll(rest => rest.Kept));
         foreach (var (mark, rest, isClear, isFree) in rests)
         {
             var isDigit = rest.Reading.Digit is { } digit && rest.Reading.Certainty >= StillDigit && (digit == mark.Reading.Digit || !mark.IsSure);

@@ -24,15 +24,16 @@ internal static class Heights
     /// <param name="sure">What was surely read as digits.</param>
     public static float Threshold(IEnumerable<Sign> sure)
     {
-        Sign[] sorted = [.. sure.OrderBy(sign => sign.Height)];
+        // A line through a mark makes it higher.
+        Sign[] sorted = [.. sure.Where(sign => !sign.MayBeStruck).OrderBy(sign => sign.Height)];
         var cells = sorted.CountBy(sign => sign.Ink).ToDictionary();
-        Sign[] marks = [.. sorted.Where(sign => cells[sign.Ink] > 1 && !sign.IsStruck)];
+        Sign[] marks = [.. sorted.Where(sign => cells[sign.Ink] > 1)];
         if (marks.Length < FewestAbreast)
             return Threshold(sorted, 0);
 
         var (usual, highest) = (marks[(int)((1 - Astray) * (marks.Length - 1))].Height, marks[^1].Height);
         var alone = marks.Count(IsMiddle) <= Seldom * marks.Length
-            ? Array.Find(sorted, sign => sign.Height > HigherAlone * highest && cells[sign.Ink] == 1 && !sign.IsStruck && IsMiddle(sign))
+            ? Array.Find(sorted, sign => sign.Height > HigherAlone * highest && cells[sign.Ink] == 1 && IsMiddle(sign))
             : null;
         if (alone is null)
             return Borders(sorted, highest).FirstOrDefault().Middle is > 0 and var first ? first : Threshold(sorted, usual);

@@ -49,7 +49,7 @@ internal sealed class Looks
     /// <summary>Whether a mark was surely read as a digit without a line through it.</summary>
     /// <param name="mark">The mark.</param>
     public static bool IsPlain(Sign mark) =>
-        mark.Alone is { IsStruck: false, Reading: { Digit: not null, Certainty: >= CellReading.Sure } };
+        mark is { Alone: { IsStruck: false, Reading: { Digit: not null, Certainty: >= CellReading.Sure } }, Around.Line: < 0.5f };
 
     /// <summary>Whether a mark is about as high as a look.</summary>
     /// <param name="mark">The mark.</param>

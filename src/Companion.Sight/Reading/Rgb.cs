@@ -32,5 +32,7 @@ internal readonly record struct Rgb(float Red, float Green, float Blue)
 
     public static Rgb operator *(Rgb a, float by) => new(a.Red * by, a.Green * by, a.Blue * by);
 
-    private float Dot(Rgb other) => Red * other.Red + Green * other.Green + Blue * other.Blue;
+    /// <summary>The sum of the products of their parts.</summary>
+    /// <param name="other">The other one.</param>
+    public float Dot(Rgb other) => Red * other.Red + Green * other.Green + Blue * other.Blue;
 }

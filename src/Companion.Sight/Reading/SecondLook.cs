@@ -13,6 +13,10 @@ internal static class SecondLook
     private const float Wide = 0.95f;
     private const int MostAbreast = 5;
 
+    // What is higher than this part of its width may be several, one below the other.
+    private const float High = 1.9f;
+    private const int MostStacked = 3;
+
     /// <summary>The other ways, each a list of digits.</summary>
     /// <param name="sign">The sign.</param>
     /// <param name="cell">Its cell.</param>
@@ -32,6 +36,12 @@ internal static class SecondLook
                 yield return Abreast(blob, ink, abreast).ConvertAll(part => new Sign(part, ink));
         }
 
+        if (blob.Height > High * blob.Width)
+        {
+            for (var stacked = 2; stacked <= MostStacked; stacked++)
+                yield return Stacked(blob, ink, stacked).ConvertAll(part => new Sign(part, ink));
+        }
+
         bool IsPiece(Blob other) => other != blob && other.Gap(blob) <= PieceGap * ink.Box.CellHeight;
         var pieces = cell.Signs.Where(other => !other.IsSure).Select(other => other.Blob).Where(IsPiece).ToList();
         if (pieces.Count > 0)
@@ -42,35 +52,29 @@ internal static class SecondLook
     }
 
     // Cut where a column has the least ink, near where even widths would end.
-    private static List<Blob> Abreast(Blob blob, CellInk ink, int count)
+    private static List<Blob> Abreast(Blob blob, CellInk ink, int count) => Parts(blob, ink, count, blob.Width, pixel => pixel % ink.Cell.Width - blob.Left);
+
+    // The same with rows.
+    private static List<Blob> Stacked(Blob blob, CellInk ink, int count) => Parts(blob, ink, count, blob.Height, pixel => pixel / ink.Cell.Width - blob.Top);
+
+    private static List<Blob> Parts(Blob blob, CellInk ink, int count, int length, Func<int, int> along)
     {
-        var columns = new float[blob.Width];
+        var inks = new float[length];
         foreach (var pixel in blob.Pixels)
-            columns[pixel % ink.Cell.Width - blob.Left] += ink.Distance[pixel];
+            inks[along(pixel)] += ink.Distance[pixel];
         var cuts = new List<int> { 0 };
         for (var cut = 1; cut < count; cut++)
         {
-            var (even, reach) = (cut * blob.Width / count, Math.Max(1, blob.Width / count / 3));
+            var (even, reach) = (cut * length / count, Math.Max(1, length / count / 3));
             var from = Math.Max(cuts[^1] + 1, even - reach);
-            var best = Math.Min(from, blob.Width - 1);
-            for (var column = from; column <= Math.Min(blob.Width - 1, even + reach); column++)
-                best = columns[column] < columns[best] ? column : best;
+            var best = Math.Min(from, length - 1);
+            for (var at = from; at <= Math.Min(length - 1, even + reach); at++)
+                best = inks[at] < inks[best] ? at : best;
             cuts.Add(best);
         }
 
-        cuts.Add(blob.Width);
-        var parts = new List<Blob>();
-        for (var part = 0; part < count; part++)
-        {
-            var pixels = blob.Pixels.Where(pixel => pixel % ink.Cell.Width - blob.Left >= cuts[part] && pixel % ink.Cell.Width - blob.Left < cuts[part + 1]).ToList();
-            if (pixels.Count > 0)
-            {
-                parts.Add(new(
-                    pixels, blob.Left + cuts[part], pixels.Min(pixel => pixel / ink.Cell.Width), blob.Left + cuts[part + 1],
-                    pixels.Max(pixel => pixel / ink.Cell.Width) + 1, pixels.Max(pixel => ink.Distance[pixel])));
-            }
-        }
-
-        return parts;
+        cuts.Add(length);
+        return [.. cuts.Zip(cuts.Skip(1), (from, to) => blob.Pixels.Where(pixel => along(pixel) >= from && along(pixel) < to).ToList())
+            .Where(pixels => pixels.Count > 0).Select(pixels => Blob.Of(pixels, ink))];
     }
 }

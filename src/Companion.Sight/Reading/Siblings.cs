@@ -40,7 +40,7 @@ internal sealed class Siblings(Looks looks)
         foreach (var sign in all)
             ((sign.Reading, sign.IsStruck), sign.Likest) = (sign.Alone, default);
         var bigFrom = Heights.Threshold(all.Where(sign => sign.IsSure));
-        var marks = all.FindAll(sign => sign.Height < bigFrom);
+        var marks = all.FindAll(sign => sign.IsMark(bigFrom));
         var looks = new Looks(marks, known);
         var siblings = new Siblings(looks);
         var judged = marks.ConvertAll(siblings.Judge);
@@ -76,8 +76,9 @@ internal sealed class Siblings(Looks looks)
 
         if (marks.Count(mark => mark.IsStruck && mark.IsSure) < FewestStruck)
             DoubtLines(sketches);
+        LineWitnesses.Settle(marks);
         WideMarks.Doubt(marks);
-        BigSiblings.Compare(all.FindAll(sign => sign.Height >= bigFrom && sign.IsSure));
+        BigSiblings.Compare(all.FindAll(sign => !sign.IsMark(bigFrom) && sign.IsSure));
         return bigFrom;
     }
 
@@ -89,10 +90,10 @@ internal sealed class Siblings(Looks looks)
     }
 
     // On a board with hardly any line through a mark, one that stood on a ring is rather what is left of the ring, and one that only the
-    // comparison finds may be the edge of a shape, but for those that were seen to be drawn.
+    // comparison finds may be the edge of a shape, but for those that were seen to be drawn, and those that the network has no doubt of.
     private static void DoubtLines(IReadOnlyList<CellSketch> sketches)
     {
-        foreach (var (sketch, mark) in sketches.SelectMany(sketch => sketch.Signs.Where(mark => mark.IsStruck).Select(mark => (sketch, mark))))
+        foreach (var (sketch, mark) in sketches.SelectMany(sketch => sketch.Signs.Where(mark => mark.IsStruck && mark.Around.Line < LineWitnesses.Certain).Select(mark => (sketch, mark))))
         {
             if (sketch.HadRing || !(mark.Alone.IsStruck || sketch.Before.WasPlain(mark)))
                 (mark.Reading, mark.IsStruck) = (mark.Reading with { Certainty = Math.Min(mark.Reading.Certainty, ByLikeness) }, !sketch.HadRing);

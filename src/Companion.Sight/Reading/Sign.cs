@@ -6,6 +6,9 @@ internal sealed class Sign
     // Parts of the cell.
     private const float OffMiddle = 0.2f;
 
+    // How much higher a line through a mark may make it.
+    private const float WithLine = 1.25f;
+
     private Rgb? _colour;
 
     /// <summary>Makes one that was not read yet.</summary>
@@ -44,6 +47,9 @@ internal sealed class Sign
     /// <summary>Whether it meets the cell's edge and is not one ink: a mark and the soft edge of the line, or a shape of the next cell.</summary>
     public bool IsMixed { get; init; }
 
+    /// <summary>What it was read as among what stands around it; no odds where nobody looked.</summary>
+    public SignReading Around { get; set; }
+
     /// <summary>What it was read as by itself, and whether a line was seen to go through it.</summary>
     public (GlyphReading Reading, bool IsStruck) Alone { get; set; }
 
@@ -55,6 +61,13 @@ internal sealed class Sign
 
     /// <summary>Whether a line goes through it.</summary>
     public bool IsStruck { get; set; }
+
+    /// <summary>Whether a line seems to go through it, to the one way of seeing that or to the other.</summary>
+    public bool MayBeStruck => IsStruck || Around.Line >= 0.5f;
+
+    /// <summary>Whether it is no big digit: it is low, or a line goes through it, which makes it higher and which only marks have.</summary>
+    /// <param name="bigFrom">From which height on a digit is big.</param>
+    public bool IsMark(float bigFrom) => Height < bigFrom || (Height < WithLine * bigFrom && (IsStruck || Around.Line >= LineWitnesses.Certain));
 
     /// <summary>Whether it is a digit beyond doubt.</summary>
     public bool IsSure => Reading.Digit is not null && Reading.Certainty >= CellReading.Sure;

@@ -8,7 +8,7 @@ namespace Companion.Sight.Tests.Boards;
 /// <param name="Marks">The small digits, ascending.</param>
 public sealed record DrawnCell(int Digit, bool IsGiven, ImmutableArray<DrawnMark> Marks)
 {
-    /// <summary>Whether so much of the big digit is covered that nobody can tell it, as <see cref="Covering"/> measures.</summary>
+    /// <summary>Whether so much of the big digit is covered that nobody can tell it, as Covering measures.</summary>
     public bool IsCovered { get; init; }
 
     /// <summary>Whether anything in the cell is covered.</summary>

@@ -4,20 +4,23 @@ using Companion.Server.Tests.Running;
 
 namespace Companion.Sight.Tests.Digits;
 
-/// <summary>The network's file and the record of how it was made.</summary>
+/// <summary>The networks' files and the records of how they were made.</summary>
 public sealed class WeightsTests
 {
     private static readonly string Folder = Repository.In("src", "Companion.Sight", "Weights");
 
     [Fact]
-    public void The_network_is_smaller_than_a_megabyte() => Assert.InRange(new FileInfo(Path.Combine(Folder, "digits.onnx")).Length, 1, 1_000_000);
+    public void The_networks_are_smaller_than_a_megabyte_together() =>
+        Assert.InRange(Directory.GetFiles(Folder, "*.onnx").Sum(file => new FileInfo(file).Length), 1, 1_000_000);
 
-    [Fact]
-    public void The_record_is_of_this_network()
+    [Theory]
+    [InlineData("digits.onnx", "README.md")]
+    [InlineData("signs.onnx", "signs.md")]
+    public void The_record_is_of_this_network(string network, string record)
     {
-        var hash = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Path.Combine(Folder, "digits.onnx"))));
+        var hash = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Path.Combine(Folder, network))));
 
-        Assert.Contains(hash, File.ReadAllText(Path.Combine(Folder, "README.md")));
+        Assert.Contains(hash, File.ReadAllText(Path.Combine(Folder, record)));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ public sealed class ContextReadingTests
                 }
             }
         }),
-        SketchedBoard.Place, Misread);
+        SketchedBoard.Place, Misread, around: null);
 
     private static IReadOnlyList<GlyphReading> Misread(IReadOnlyList<GlyphImage> glyphs) =>
         [.. GlyphReader.Standard.Read(glyphs).Select(reading => reading.Digit is { Value: 9 } ? ContextBoard.Guess(0.3f, (1, 0.6f), (9, 0.3f)) : reading)];

@@ -11,7 +11,7 @@ public sealed class DigitPlacesTests
     [InlineData(true)]
     public void A_mark_is_read_by_its_place_and_held_back_where_its_shape_says_otherwise(bool isUpward)
     {
-        var reading = BoardReader.Read(Drawn(isUpward, hasPlaces: true), SketchedBoard.Place, Misread);
+        var reading = BoardReader.Read(Drawn(isUpward, hasPlaces: true), SketchedBoard.Place, Misread, around: null);
 
         for (var cell = 0; cell < 81; cell++)
         {
@@ -23,7 +23,7 @@ public sealed class DigitPlacesTests
     [Fact]
     public void Where_marks_have_no_places_of_their_own_shapes_alone_tell()
     {
-        var reading = BoardReader.Read(Drawn(isUpward: false, hasPlaces: false), SketchedBoard.Place, Misread);
+        var reading = BoardReader.Read(Drawn(isUpward: false, hasPlaces: false), SketchedBoard.Place, Misread, around: null);
 
         Assert.DoesNotContain(reading.Cells, cell => cell.Marks.Any(mark => mark.Digit.Value == 4));
     }

@@ -17,7 +17,7 @@ public sealed class LettersTests
         var glyph = BoardReader.Read(frame, SketchedBoard.Place, GlyphReader.Standard, Lessons.None).Cells[40].Glyph;
 
         var reading = BoardReader.Read(frame, SketchedBoard.Place, glyphs =>
-            [.. GlyphReader.Standard.Read(glyphs).Select((reading, index) => glyphs[index] == glyph ? new(Digit.Of(like), 1) : reading)]);
+            [.. GlyphReader.Standard.Read(glyphs).Select((reading, index) => glyphs[index] == glyph ? new(Digit.Of(like), 1) : reading)], around: null);
 
         Assert.True(reading.Cells[40].IsUnsure);
         Assert.Equal(1, reading.Cells.Count(cell => cell.IsUnsure));

@@ -30,7 +30,7 @@ public sealed class SiblingsTests
         var frame = Drawn(struck: -1, 0, isLevel: false);
         var four = BoardReader.Read(frame, SketchedBoard.Place, GlyphReader.Standard, Lessons.None).Cells[7].Marks[3].Glyph;
 
-        var reading = BoardReader.Read(frame, SketchedBoard.Place, glyphs => Misread(glyphs, four));
+        var reading = BoardReader.Read(frame, SketchedBoard.Place, glyphs => Misread(glyphs, four), around: null);
 
         Assert.True(reading.Cells[7].IsUnsure);
         Assert.InRange(reading.Cells.Count(cell => cell.IsUnsure), 1, 3);

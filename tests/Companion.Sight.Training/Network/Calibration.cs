@@ -3,17 +3,15 @@ using static TorchSharp.torch;
 namespace Companion.Sight.Training.Network;
 
 /// <summary>Finds by what the sums are to be divided so that certainties are as often right as they say (Guo and others, 2017).</summary>
-/// <param name="network">The network.</param>
-/// <param name="samples">Samples that it was not trained with.</param>
-internal sealed class Calibration(DigitNetwork network, SampleSet samples)
+/// <param name="sums">The network's sums for samples that it was not trained with.</param>
+/// <param name="kinds">What they should be the greatest for.</param>
+internal sealed class Calibration(IReadOnlyList<float[]> sums, IReadOnlyList<byte> kinds)
 {
     /// <summary>
     /// By what the temperature is raised: boards have more that misleads than samples have, and what is wrong there and sure is entered.
     /// Chosen on boards: the least of a few factors that left none of those.
     /// </summary>
     public const float Caution = 1.4f;
-
-    private readonly float[][] _sums = Sums(network, samples);
 
     /// <summary>The temperature at which the samples are the least surprising, raised by <see cref="Caution"/>.</summary>
     public float Temperature()
@@ -29,9 +27,12 @@ internal sealed class Calibration(DigitNetwork network, SampleSet samples)
     }
 
     /// <summary>The part of the samples that are read rightly.</summary>
-    public double Right => _sums.Where((sums, index) => Array.IndexOf(sums, sums.Max()) == samples.Kinds[index]).Count() / (double)samples.Count;
+    public double Right => sums.Where((each, index) => Array.IndexOf(each, each.Max()) == kinds[index]).Count() / (double)kinds.Count;
 
-    private static float[][] Sums(DigitNetwork network, SampleSet samples)
+    /// <summary>What a network says of samples.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="samples">The samples.</param>
+    public static IReadOnlyList<float[]> Sums(ReadingNetwork network, ITrainingSet samples)
     {
         using var still = no_grad();
         return
@@ -39,12 +40,12 @@ internal sealed class Calibration(DigitNetwork network, SampleSet samples)
             .. Enumerable.Range(0, samples.Count).Chunk(SampleSet.Portion).SelectMany(portion =>
             {
                 using var scope = NewDisposeScope();
-                return network.forward(samples.Tensors(portion).Ink).data<float>().ToArray().Chunk(Samples.GlyphSample.Classes);
+                return network.forward(samples.Images(portion)).data<float>().ToArray().Chunk(network.Shape.Sums);
             }),
         ];
     }
 
-    private double Surprise(double temperature) => _sums
-        .Select((sums, index) => Math.Log(sums.Sum(value => Math.Exp((value - sums[samples.Kinds[index]]) / temperature))))
+    private double Surprise(double temperature) => sums
+        .Select((each, index) => Math.Log(each.Sum(value => Math.Exp((value - each[kinds[index]]) / temperature))))
         .Average();
 }

@@ -7,14 +7,17 @@ namespace Companion.Sight.Training.Network;
 /// <param name="Ink">The glyphs, 0 to 255 for each pixel.</param>
 /// <param name="Kinds">Their classes.</param>
 /// <param name="Families">The families they were drawn in.</param>
-internal sealed record SampleSet(byte[] Ink, byte[] Kinds, string[] Families)
+internal sealed record SampleSet(byte[] Ink, byte[] Kinds, string[] Families) : ITrainingSet
 {
     private const int Pixels = GlyphImage.Side * GlyphImage.Side;
 
     /// <summary>Samples are drawn by so many at a time.</summary>
     public const int Portion = 250;
 
-    /// <summary>How many.</summary>
+    /// <inheritdoc/>
+    public NetworkShape Shape => NetworkShape.Digits;
+
+    /// <inheritdoc/>
     public int Count => Kinds.Length;
 
     /// <summary>One glyph.</summary>
@@ -23,17 +26,22 @@ internal sealed record SampleSet(byte[] Ink, byte[] Kinds, string[] Families)
     /// <summary>One glyph, as the reader takes it.</summary>
     public GlyphImage Image(int index) => new([.. this[index].ToArray().Select(value => value / 255f)]);
 
-    /// <summary>Some of the samples, as the network takes them, and their classes.</summary>
-    public (Tensor Ink, Tensor Kinds) Tensors(ReadOnlySpan<int> indices)
+    /// <inheritdoc/>
+    public Tensor Images(ReadOnlySpan<int> indices)
     {
-        var (ink, kinds) = (new byte[indices.Length * Pixels], new long[indices.Length]);
+        var ink = new byte[indices.Length * Pixels];
         for (var index = 0; index < indices.Length; index++)
-        {
             this[indices[index]].CopyTo(ink.AsSpan(index * Pixels));
-            kinds[index] = Kinds[indices[index]];
-        }
+        return tensor(ink, [indices.Length, 1, GlyphImage.Side, GlyphImage.Side]).to(float32) / 255;
+    }
 
-        return (tensor(ink, [indices.Length, 1, GlyphImage.Side, GlyphImage.Side]).to(float32) / 255, tensor(kinds));
+    /// <inheritdoc/>
+    public Tensor Loss(ReadingNetwork network, ReadOnlySpan<int> indices)
+    {
+        var kinds = new long[indices.Length];
+        for (var index = 0; index < indices.Length; index++)
+            kinds[index] = Kinds[indices[index]];
+        return nn.functional.cross_entropy(network.forward(Images(indices)), tensor(kinds));
     }
 
     /// <summary>Draws samples, half of them big digits and half of them small marks unless one range is given.</summary>

@@ -2,31 +2,31 @@ using static TorchSharp.torch;
 
 namespace Companion.Sight.Training.Network;
 
-/// <summary>Trains the network. The result depends on the seed and the samples alone, not on the number of threads.</summary>
+/// <summary>Trains a network. The result depends on the seed and the samples alone, not on the number of threads.</summary>
 internal sealed class Trainer : IDisposable
 {
     private const int Batch = 256, Portions = 4, Warming = 300;
     private const double Rate = 0.003, Decay = 0.01, MostKept = 0.998;
 
-    private readonly SampleSet _samples;
+    private readonly ITrainingSet _samples;
     private readonly int _threads;
-    private readonly DigitNetwork _network;
+    private readonly ReadingNetwork _network;
 
     // Each thread goes through its own portion of a batch, with its own copy of the network: then they wait for each other but once a step.
-    private readonly DigitNetwork[] _copies;
+    private readonly ReadingNetwork[] _copies;
 
-    private Trainer(SampleSet samples, int seed, int threads)
+    private Trainer(ITrainingSet samples, int seed, int threads)
     {
         (_samples, _threads) = (samples, threads);
         set_num_threads(1);
         manual_seed(seed);
-        _network = new();
-        _copies = [.. Enumerable.Range(0, Portions).Select(_ => new DigitNetwork())];
+        _network = new(samples.Shape);
+        _copies = [.. Enumerable.Range(0, Portions).Select(_ => new ReadingNetwork(samples.Shape))];
     }
 
     /// <summary>Trains for some rounds through the samples.</summary>
     /// <returns>The network with the mean of the weights over the last steps, which reads better than those of any one step.</returns>
-    public static DigitNetwork Train(SampleSet samples, int seed, int rounds, int threads, Action<int, double> afterRound)
+    public static ReadingNetwork Train(ITrainingSet samples, int seed, int rounds, int threads, Action<int, double> afterRound)
     {
         using var trainer = new Trainer(samples, seed, threads);
         return trainer.Train(rounds, new Random(seed), afterRound);
@@ -40,9 +40,9 @@ internal sealed class Trainer : IDisposable
             copy.Dispose();
     }
 
-    private DigitNetwork Train(int rounds, Random lot, Action<int, double> afterRound)
+    private ReadingNetwork Train(int rounds, Random lot, Action<int, double> afterRound)
     {
-        var averaged = new DigitNetwork();
+        var averaged = new ReadingNetwork(_samples.Shape);
         var order = Enumerable.Range(0, _samples.Count).ToArray();
         var steps = _samples.Count / Batch;
         // Weights that decay on their own (Loshchilov and Hutter, 2017).
@@ -85,9 +85,8 @@ internal sealed class Trainer : IDisposable
             using (no_grad())
                 foreach (var (own, now) in copy.parameters().Zip(_network.parameters()))
                     own.copy_(now);
-            var (ink, kinds) = _samples.Tensors(batch.AsSpan(portion * Batch / Portions, Batch / Portions));
             copy.zero_grad(set_to_none: false);
-            var loss = nn.functional.cross_entropy(copy.forward(ink), kinds);
+            var loss = _samples.Loss(copy, batch.AsSpan(portion * Batch / Portions, Batch / Portions));
             loss.backward();
             losses[portion] = loss.item<float>();
         });
@@ -97,7 +96,7 @@ internal sealed class Trainer : IDisposable
         return losses.Average();
     }
 
-    private void Average(DigitNetwork averaged, double kept)
+    private void Average(ReadingNetwork averaged, double kept)
     {
         using var still = no_grad();
         foreach (var (mean, now) in averaged.parameters().Zip(_network.parameters()))

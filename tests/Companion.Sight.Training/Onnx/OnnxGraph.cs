@@ -1,3 +1,4 @@
+using System.Numerics.Tensors;
 using System.Runtime.InteropServices;
 
 namespace Companion.Sight.Training.Onnx;
@@ -7,7 +8,7 @@ namespace Companion.Sight.Training.Onnx;
 /// </summary>
 internal sealed class OnnxGraph
 {
-    private const int Float = 1, Int64 = 7;
+    private const int Float = 1, Int64 = 7, Float16 = 10;
     private const int FormatVersion = 9, OperatorVersion = 17;
 
     private readonly ProtocolMessage _graph = new();
@@ -15,6 +16,15 @@ internal sealed class OnnxGraph
     /// <summary>Numbers that the graph brings along.</summary>
     public OnnxGraph Constant(string name, ReadOnlySpan<float> values, params ReadOnlySpan<long> shape) =>
         Tensor(name, Float, MemoryMarshal.AsBytes(values).ToArray(), shape);
+
+    /// <summary>Numbers that the graph brings along in half the bytes: they lose all but their first three digits.</summary>
+    public OnnxGraph Half(string name, ReadOnlySpan<float> values, params ReadOnlySpan<long> shape)
+    {
+        var halves = new Half[values.Length];
+        TensorPrimitives.ConvertToHalf(values, halves);
+        return Tensor(name + ".half", Float16, MemoryMarshal.AsBytes<Half>(halves).ToArray(), shape)
+            .Node("Cast", [name + ".half"], name, ("to", [Float], false));
+    }
 
     /// <summary>Whole numbers that the graph brings along.</summary>
     public OnnxGraph Constant(string name, params ReadOnlySpan<long> values) =>

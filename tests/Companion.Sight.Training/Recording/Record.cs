@@ -1,19 +1,13 @@
 using System.Globalization;
 using System.Security.Cryptography;
-using System.Text;
 using Companion.Sight.Samples;
 using Companion.Sight.Training.Network;
 
 namespace Companion.Sight.Training.Recording;
 
-/// <summary>Writes down how the network was made and how well it reads.</summary>
-internal sealed class Record
+/// <summary>Writes down how the network that reads glyphs was made and how well it reads.</summary>
+internal sealed class Record : WrittenRecord<Record>
 {
-    private readonly StringBuilder _text = new();
-
-    /// <summary>The text so far.</summary>
-    public override string ToString() => _text.ToString().TrimEnd() + "\n";
-
     /// <summary>What was made, and how.</summary>
     public Record Add(byte[] model, long weights, TrainingOptions options, float temperature) => Add($"""
         # The network that reads digits
@@ -65,12 +59,6 @@ internal sealed class Record
 
         """);
 
-    /// <summary>Which families there are.</summary>
-    public Record Add(string title, IReadOnlyList<FontFamily> families) => Add($"""
-        {title}: {families.Count} families with {families.Sum(family => family.Faces.Count)} faces, {string.Join(", ", families.Select(family => family.Name))}.
-
-        """);
-
     private static string Row(Figures figures, int kind) =>
         $"| {(kind == GlyphSample.NoDigit ? "none" : kind + 1)} | {string.Join(" | ", Enumerable.Range(0, GlyphSample.Classes).Select(read => figures.Confusions[kind, read]))} |";
 
@@ -81,12 +69,4 @@ internal sealed class Record
         $"{(family.Family.Length == 0 ? "plain shapes" : family.Family)} {family.Wrong} of {family.Count}";
 
     private static string Sizes(SampleRange range) => $"{range.From:0} to {range.To:0} pixels high";
-
-    private static string Part(int count, int all) => string.Create(CultureInfo.InvariantCulture, $"{100.0 * count / all:0.000} %");
-
-    private Record Add(FormattableString text)
-    {
-        _text.Append(text.ToString(CultureInfo.InvariantCulture).ReplaceLineEndings("\n")).Append('\n');
-        return this;
-    }
 }

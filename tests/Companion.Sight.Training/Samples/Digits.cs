@@ -31,7 +31,10 @@ internal static class Digits
     }
 
     /// <summary>The outline bent by slow waves, sheared and stretched, and made thicker or thinner: a face that nobody has cut yet.</summary>
-    private static SKPath Bent(Random random, SKPath outline, float height)
+    /// <param name="random">What is left to the lot.</param>
+    /// <param name="outline">The outline of a digit that stands on the line of 0; it is disposed of.</param>
+    /// <param name="height">About how high the digit is.</param>
+    public static SKPath Bent(Random random, SKPath outline, float height)
     {
         var (strength, shear, stretch) = (random.Between(0, 0.045f) * height, random.Normal(0.08f), random.BetweenByRatio(0.8f, 1.25f));
         var (across, down) = (Wave(random, height), Wave(random, height));

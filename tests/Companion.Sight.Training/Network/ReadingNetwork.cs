@@ -1,4 +1,3 @@
-using Companion.Sight.Samples;
 using TorchSharp.Modules;
 using static TorchSharp.torch;
 using static TorchSharp.torch.nn;
@@ -6,41 +5,36 @@ using static TorchSharp.torch.nn;
 namespace Companion.Sight.Training.Network;
 
 /// <summary>
-/// The network in training: convolutions that halve the image, then two full layers, from glyphs by one channel by rows by columns to a
-/// sum for each class.
+/// A network in training: convolutions that halve the image, then two full layers, from images by channels by rows by columns to sums.
 /// </summary>
-internal sealed class DigitNetwork : Module<Tensor, Tensor>
+internal sealed class ReadingNetwork : Module<Tensor, Tensor>
 {
-    /// <summary>Numbers between the two full layers.</summary>
-    public const int Hidden = 128;
-
-    /// <summary>The convolutions: how wide, and how many channels go in and come out. Each takes every other place.</summary>
-    public static readonly (int Kernel, int From, int To)[] Layers = [(5, 1, 32), (3, 32, 64), (3, 64, 96)];
-
-    /// <summary>Numbers that go into the first full layer: what three halvings of the image leave.</summary>
-    public static readonly int Flat = Layers[^1].To * (GlyphImage.Side >> Layers.Length) * (GlyphImage.Side >> Layers.Length);
-
     private readonly Sequential _all;
 
     /// <summary>Weights drawn by lot.</summary>
-    public DigitNetwork()
-        : base("digits")
+    /// <param name="shape">How large it is.</param>
+    public ReadingNetwork(NetworkShape shape)
+        : base(shape.Name)
     {
-        foreach (var (kernel, from, to) in Layers)
+        Shape = shape;
+        foreach (var (kernel, from, to) in shape.Layers)
         {
             Convolutions.Add(Conv2d(from, to, kernel, stride: 2, padding: kernel / 2, bias: false));
             Norms.Add(BatchNorm2d(to));
         }
 
-        First = Linear(Flat, Hidden);
-        Last = Linear(Hidden, GlyphSample.Classes);
+        First = Linear(shape.Flat, shape.Hidden);
+        Last = Linear(shape.Hidden, shape.Sums);
         _all = Sequential(
         [
-            .. Enumerable.Range(0, Layers.Length).SelectMany(layer => new Module<Tensor, Tensor>[] { Convolutions[layer], Norms[layer], ReLU() }),
+            .. Enumerable.Range(0, shape.Layers.Length).SelectMany(layer => new Module<Tensor, Tensor>[] { Convolutions[layer], Norms[layer], ReLU() }),
             nn.Flatten(), First, ReLU(), Last,
         ]);
         RegisterComponents();
     }
+
+    /// <summary>How large it is.</summary>
+    public NetworkShape Shape { get; }
 
     /// <summary>The convolutions, without biases: the norms have them.</summary>
     public List<Conv2d> Convolutions { get; } = [];
@@ -58,7 +52,7 @@ internal sealed class DigitNetwork : Module<Tensor, Tensor>
     public override Tensor forward(Tensor input) => _all.forward(input);
 
     /// <summary>A convolution with its norm folded into it, as it is when the network reads.</summary>
-    /// <param name="layer">Its index in <see cref="Layers"/>.</param>
+    /// <param name="layer">Its index in <see cref="NetworkShape.Layers"/>.</param>
     /// <returns>The weights, outputs by inputs by rows by columns, and the biases.</returns>
     public (float[] Weights, float[] Biases) Folded(int layer)
     {
