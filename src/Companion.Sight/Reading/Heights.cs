@@ -36,25 +36,25 @@ internal static class Heights
             ? Array.Find(sorted, sign => sign.Height > HigherAlone * highest && cells[sign.Ink] == 1 && IsMiddle(sign))
             : null;
         if (alone is null)
-            return Borders(sorted, highest).FirstOrDefault().Middle is > 0 and var first ? first : Threshold(sorted, usual);
+            return Borders(sorted, highest, 0).FirstOrDefault().Middle is > 0 and var first ? first : Threshold(sorted, usual);
         return MathF.Sqrt(alone.Height * highest);
     }
 
     private static float Threshold(Sign[] sorted, float above)
     {
-        if (Borders(sorted, above).DefaultIfEmpty().MaxBy(border => border.Gap).Middle is > 0 and var widest)
+        if (Borders(sorted, above, Lowest).DefaultIfEmpty().MaxBy(border => border.Gap).Middle is > 0 and var widest)
             return widest;
         return sorted.Length > 0 && sorted[sorted.Length / 2].Height >= Usual ? Lowest : MarksBelow;
     }
 
-    // The middles of the gaps above a height, and how wide they are.
-    private static IEnumerable<(float Middle, float Gap)> Borders(Sign[] sorted, float from)
+    // The middles of the gaps above a height, and how wide they are. Where the height is that of marks, big digits may be low too.
+    private static IEnumerable<(float Middle, float Gap)> Borders(Sign[] sorted, float from, float lowest)
     {
         for (var index = 1; index < sorted.Length; index++)
         {
             var (below, above) = (sorted[index - 1].Height, sorted[index].Height);
             var middle = MathF.Sqrt(below * above);
-            if (below >= from && above / below > Gap && middle is > Lowest and < Highest && !IsOldStyle(sorted, index))
+            if (below >= from && above / below > Gap && middle > lowest && middle < Highest && !IsOldStyle(sorted, index))
                 yield return (middle, above / below);
         }
     }

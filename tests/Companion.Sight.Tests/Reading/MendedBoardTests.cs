@@ -10,8 +10,8 @@ public sealed class MendedBoardTests(Chromium chromium)
     // figures among high ones; handwriting hardly higher than the marks; something at the edge of a board without marks; the tip of a
     // pointer on a covered mark, and a pointer that covers one of seven; marks that a frame cuts off; what is left of a ring, taken for a
     // line; low old-style figures on a board with its marks in a row; a mark that was proposed twice in its cell; one at the end of a wide stroke,
-    // out of order; a face of which the network hardly reads the 7; lines that next to nothing of shows beside bold strokes; pointers over big
-    // digits; big digits in handwriting beside high marks; slanting lines that compression has left little of.
+    // out of order; a face of which the network hardly reads the 7; lines of which next to nothing shows beside bold strokes; pointers over big
+    // digits; handwriting beside high marks; slanting lines of which compression has left little; big digits not much higher than marks.
     [Theory]
     [InlineData(300_096)]
     [InlineData(300_042)]
@@ -32,6 +32,7 @@ public sealed class MendedBoardTests(Chromium chromium)
     [InlineData(500_124)]
     [InlineData(610_210)]
     [InlineData(620_022)]
+    [InlineData(700_169)]
     public async Task What_can_be_told_is_right_and_what_is_covered_is_held_back(int seed)
     {
         var tally = await ReadAsync(seed);

@@ -12,7 +12,7 @@ public sealed class SignReadingTests
     public void Where_they_do_not_it_is_unsure_and_what_the_surer_one_says()
     {
         Expect(7, isSure: false, Around((1, 0.9f)).With(ContextBoard.Sure(7)));
-        Expect(1, isSure: false, Around((1, 0.99f)).With(ContextBoard.Guess(0.5f, (7, 0.7f))));
+        Expect(1, isSure: false, Around((1, 0.99f)).With(ContextBoard.Guess(0.3f, (7, 0.6f), (1, 0.3f))));
     }
 
     [Fact]
