@@ -30,7 +30,7 @@ public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<Shar
     }
 
     private protected async Task<(SolvingPage Program, PresenterPage Presenter)> FollowAsync(
-        string? look = null, Func<SolvingPage, Task>? before = null, bool isAsked = false)
+        string? look = null, Func<SolvingPage, Task>? before = null)
     {
         var program = await SolvingPage.OpenAsync(Context, Examples.Easy, look);
         if (before is not null)
@@ -39,8 +39,6 @@ public abstract class WithFollowing(SharingBrowser browser) : IClassFixture<Shar
         await presenter.PressAsync("m");
         await Button(presenter, "Choose a screen").ClickAsync();
         await Button(presenter, "Follow this grid").ClickAsync();
-        if (isAsked)
-            await Button(presenter, "As read").ClickAsync();
         await Button(presenter, "Load it").ClickAsync();
         await ExpectSignAsync(presenter, "Following the screen");
         await Assertions.Expect(presenter.Page.Locator("[role=gridcell][aria-label='r1c1, 5, given']")).ToHaveCountAsync(1, new() { Timeout = Patience });

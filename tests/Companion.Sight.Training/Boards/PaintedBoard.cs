@@ -53,7 +53,7 @@ internal sealed record PaintedBoard(Frame Frame, GridPlace Place, IReadOnlyList<
             var style = BoardStyles.Of(random.Next(), names);
             if (style.Marks == MarkPlaces.None && random.Chance(0.8))
                 continue;
-            // Large boards take long to paint, and their digits are cut down to the same size as any.
+            // Large boards take long to paint, and their digits are cut down to one size.
             if (style.Side * style.Scale > 1000 && random.Chance(0.6))
                 continue;
             return style with
