@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Companion.Engine;
 using Companion.Sight.Reading;
 
@@ -21,23 +22,24 @@ public static class BoardReader
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(reader);
         ArgumentNullException.ThrowIfNull(lessons);
-        return Read(frame, place, glyphs => reader.Read(glyphs, lessons), SignReader.Standard);
+        return Read(frame, place, glyphs => reader.Read(glyphs, lessons), SignReader.Standard, CellReader.Standard);
     }
 
-    internal static BoardReading Read(Frame frame, GridPlace place, Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read, SignReader? around)
+    internal static BoardReading Read(Frame frame, GridPlace place, Func<IReadOnlyList<GlyphImage>, IReadOnlyList<GlyphReading>> read, SignReader? around, CellReader? whole = null)
     {
         var board = StraightBoard.Of(frame, place);
         CellSketch[] sketches = [.. board.Boxes.Select(box => CellSketch.Of(board.Frame, box))];
         new GlyphRounds(read, around).Read(sketches, sketches);
-        return Reading(sketches, new());
+        return Reading(sketches, new(), whole);
     }
 
-    internal static BoardReading Reading(CellSketch[] sketches, Comparisons known)
+    internal static BoardReading Reading(CellSketch[] sketches, Comparisons known, CellReader? whole)
     {
         var verdict = new CellVerdict(sketches, Siblings.Compare(sketches, known));
         BoardContext.Apply([.. sketches.Select((sketch, index) => verdict.Digits(Cell.At(index), sketch))]);
         var bigs = sketches.Select(verdict.Big).ToArray();
         var givens = GivenSplit.Of(bigs);
-        return new([.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))]);
+        ImmutableArray<CellReading> readings = [.. sketches.Select((sketch, index) => verdict.Of(Cell.At(index), sketch, bigs[index] is { } big ? givens[big] : null))];
+        return new(whole is null ? readings : new WholeCells(sketches, verdict).Propose(readings, whole));
     }
 }

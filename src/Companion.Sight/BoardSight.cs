@@ -83,7 +83,7 @@ public sealed class BoardSight
         new GlyphRounds(glyphs => _reader.Read(glyphs, lessons), SignReader.Standard).Read([.. changed.Select(index => _sketches[index])], _sketches);
         ReadAnew = changed.Count;
         _print ??= new(_sketches, (frame.Width, frame.Height));
-        return _last = BoardReader.Reading(_sketches, _known);
+        return _last = BoardReader.Reading(_sketches, _known, CellReader.Standard);
     }
 
     private static List<int> AllCells() => [.. Enumerable.Range(0, Cell.Count)];

@@ -9,7 +9,7 @@ namespace Companion.Sight;
 /// <param name="Height">How high it is, as a part of the cell's height.</param>
 /// <param name="IsStruck">Whether a line goes through it.</param>
 /// <param name="Certainty">How sure the reading is, from 0 to 1.</param>
-/// <param name="Glyph">What was read, so that a correction can be learned.</param>
+/// <param name="Glyph">What was read, so that a correction can be learned; <see cref="GlyphImage.Empty"/> where nobody can tell which ink is its own.</param>
 public sealed record MarkReading(Digit Digit, float X, float Y, float Height, bool IsStruck, float Certainty, GlyphImage Glyph)
 {
     // What only has nothing to be compared with is surer than this.

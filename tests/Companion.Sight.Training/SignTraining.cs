@@ -8,7 +8,7 @@ namespace Companion.Sight.Training;
 
 /// <summary>Trains the network that reads signs among what stands around them, tests it and writes it.</summary>
 /// <param name="options">How.</param>
-internal sealed class SignTraining(SignOptions options)
+internal sealed class SignTraining(BoardOptions options)
 {
     /// <summary>Does it.</summary>
     public void Run()

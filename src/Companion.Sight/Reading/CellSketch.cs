@@ -26,6 +26,9 @@ internal sealed class CellSketch
     /// <summary>Whether a ring was taken out that something touched: strokes may be gone with it.</summary>
     public bool HadRing { get; private set; }
 
+    /// <summary>What was found in it as a whole; null where nobody looked.</summary>
+    public IReadOnlyList<CellFinding>? Findings { get; set; }
+
     /// <summary>Its marks as they were before, where it was seen before.</summary>
     public FormerMarks Before { get; private init; } = FormerMarks.None;
 

@@ -16,6 +16,7 @@ public sealed class WeightsTests
     [Theory]
     [InlineData("digits.onnx", "README.md")]
     [InlineData("signs.onnx", "signs.md")]
+    [InlineData("cells.onnx", "cells.md")]
     public void The_record_is_of_this_network(string network, string record)
     {
         var hash = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Path.Combine(Folder, network))));

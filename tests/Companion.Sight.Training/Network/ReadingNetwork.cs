@@ -17,18 +17,21 @@ internal sealed class ReadingNetwork : Module<Tensor, Tensor>
         : base(shape.Name)
     {
         Shape = shape;
-        foreach (var (kernel, from, to) in shape.Layers)
+        foreach (var layer in shape.Layers)
         {
-            Convolutions.Add(Conv2d(from, to, kernel, stride: 2, padding: kernel / 2, bias: false));
-            Norms.Add(BatchNorm2d(to));
+            Convolutions.Add(Conv2d(layer.From, layer.To, layer.Kernel, stride: layer.Stride, padding: layer.Room, dilation: layer.Dilation, bias: false));
+            Norms.Add(BatchNorm2d(layer.To));
         }
 
-        First = Linear(shape.Flat, shape.Hidden);
-        Last = Linear(shape.Hidden, shape.Sums);
+        Module<Tensor, Tensor>[] ends;
+        if (shape.Hidden is { } hidden)
+            ends = [nn.Flatten(), First = Linear(shape.Flat, hidden), ReLU(), Last = Linear(hidden, shape.Sums)];
+        else
+            ends = [AtPlaces = Conv2d(shape.Layers[^1].To, shape.Sums, 1)];
         _all = Sequential(
         [
             .. Enumerable.Range(0, shape.Layers.Length).SelectMany(layer => new Module<Tensor, Tensor>[] { Convolutions[layer], Norms[layer], ReLU() }),
-            nn.Flatten(), First, ReLU(), Last,
+            .. ends,
         ]);
         RegisterComponents();
     }
@@ -42,11 +45,14 @@ internal sealed class ReadingNetwork : Module<Tensor, Tensor>
     /// <summary>What brings each channel to a common scale after each convolution (Ioffe and Szegedy, 2015).</summary>
     public List<BatchNorm2d> Norms { get; } = [];
 
-    /// <summary>The first full layer.</summary>
-    public Linear First { get; }
+    /// <summary>The first full layer; null where there is none.</summary>
+    public Linear? First { get; }
 
-    /// <summary>The last layer.</summary>
-    public Linear Last { get; }
+    /// <summary>The last full layer; null where there is none.</summary>
+    public Linear? Last { get; }
+
+    /// <summary>What makes the sums of each place; null where there are full layers.</summary>
+    public Conv2d? AtPlaces { get; }
 
     /// <inheritdoc/>
     public override Tensor forward(Tensor input) => _all.forward(input);
@@ -71,6 +77,15 @@ internal sealed class ReadingNetwork : Module<Tensor, Tensor>
         using var scope = NewDisposeScope();
         using var still = no_grad();
         return (Numbers(layer.weight.t()), Numbers(layer.bias!));
+    }
+
+    /// <summary>What makes the sums of each place.</summary>
+    /// <returns>The weights, outputs by inputs, and the biases.</returns>
+    public static (float[] Weights, float[] Biases) Full(Conv2d layer)
+    {
+        using var scope = NewDisposeScope();
+        using var still = no_grad();
+        return (Numbers(layer.weight), Numbers(layer.bias!));
     }
 
     private static float[] Numbers(Tensor tensor) => tensor.contiguous().data<float>().ToArray();

@@ -1,18 +1,17 @@
 using Companion.Sight.Samples;
+using Companion.Sight.Training.Boards;
 using Companion.Sight.Training.Network;
 
 namespace Companion.Sight.Training.Onnx;
 
-/// <summary>Networks as models.</summary>
+/// <summary>Networks as models. Their weights are stored in half the bytes.</summary>
 internal static class ReadingModel
 {
-    private delegate OnnxGraph Numbers(OnnxGraph graph, string name, float[] values, params long[] shape);
-
     /// <summary>Writes the network that reads glyphs, from <c>ink</c> to <c>certainty</c> of each class.</summary>
     /// <param name="network">The network, trained.</param>
     /// <param name="temperature">What the sums are divided by before they become certainties.</param>
     public static byte[] Digits(ReadingNetwork network, float temperature) =>
-        Sums(network, (graph, name, values, shape) => graph.Constant(name, values, shape))
+        Sums(network)
             .Constant("cooled", [1 / temperature], [1])
             .Node("Mul", ["output.sums", "cooled"], "output.cooled")
             .Node("Softmax", ["output.cooled"], "certainty", ("axis", [1], false))
@@ -20,14 +19,13 @@ internal static class ReadingModel
 
     /// <summary>
     /// Writes the network that reads signs, from <c>ink</c> to <c>certainty</c> of each class, of a line through it and of what covers it.
-    /// Its weights are stored in half the bytes.
     /// </summary>
     /// <param name="network">The network, trained.</param>
     /// <param name="temperature">What the sums of the classes are divided by before they become certainties.</param>
     /// <param name="lines">The same for the sum of a line.</param>
     /// <param name="covers">The same for the sum of what covers it.</param>
     public static byte[] Signs(ReadingNetwork network, float temperature, float lines, float covers) =>
-        Sums(network, (graph, name, values, shape) => graph.Half(name, values, shape))
+        Sums(network)
             .Constant("cooled", [.. Enumerable.Repeat(1 / temperature, GlyphSample.Classes), 1 / lines, 1 / covers], [network.Shape.Sums])
             .Constant("from", 0).Constant("others.from", GlyphSample.Classes).Constant("to", network.Shape.Sums).Constant("axis", 1)
             .Node("Mul", ["output.sums", "cooled"], "output.cooled")
@@ -38,32 +36,65 @@ internal static class ReadingModel
             .Node("Concat", ["classes", "others"], "certainty", ("axis", [1], false))
             .ToModel(network.Shape.Name, ("ink", [network.Shape.Layers[0].From, network.Shape.Side, network.Shape.Side]), ("certainty", [network.Shape.Sums]));
 
-    private static OnnxGraph Sums(ReadingNetwork network, Numbers add)
+    /// <summary>
+    /// Writes the network that reads cells, from <c>ink</c> to <c>certainty</c> of each class and of a line, at each place.
+    /// </summary>
+    /// <param name="network">The network, trained.</param>
+    public static byte[] Cells(ReadingNetwork network) =>
+        Sums(network)
+            .Constant("from", 0).Constant("line.from", CellSample.Classes).Constant("to", network.Shape.Sums).Constant("axis", 1)
+            .Node("Slice", ["output.sums", "from", "line.from", "axis"], "classes.sums")
+            .Node("Slice", ["output.sums", "line.from", "to", "axis"], "line.sums")
+            .Node("Softmax", ["classes.sums"], "classes", ("axis", [1], false))
+            .Node("Sigmoid", ["line.sums"], "line")
+            .Node("Concat", ["classes", "line"], "certainty", ("axis", [1], false))
+            .ToModel(
+                network.Shape.Name, ("ink", [network.Shape.Layers[0].From, network.Shape.Side, network.Shape.Side]),
+                ("certainty", [network.Shape.Sums, network.Shape.Places, network.Shape.Places]));
+
+    private static OnnxGraph Sums(ReadingNetwork network)
     {
         var shape = network.Shape;
         var graph = new OnnxGraph()
             .Constant("planes", [0, shape.Layers[0].From, shape.Side, shape.Side])
             .Node("Reshape", ["ink", "planes"], "plane0");
-        for (var layer = 0; layer < shape.Layers.Length; layer++)
+        var isDilated = Array.Exists(shape.Layers, layer => layer.Dilation > 1);
+        for (var index = 0; index < shape.Layers.Length; index++)
         {
-            var (kernel, from, to) = shape.Layers[layer];
-            var (weights, biases) = network.Folded(layer);
-            var room = kernel / 2;
-            add(graph, $"convolution{layer}.weights", weights, to, from, kernel, kernel);
-            add(graph, $"convolution{layer}.biases", biases, to)
-                .Node(
-                    "Conv", [$"plane{layer}", $"convolution{layer}.weights", $"convolution{layer}.biases"], $"convolution{layer}.sums",
-                    ("kernel_shape", [kernel, kernel], true), ("strides", [2, 2], true), ("pads", [room, room, room, room], true))
-                .Node("Relu", [$"convolution{layer}.sums"], $"plane{layer + 1}");
+            var layer = shape.Layers[index];
+            var (weights, biases) = network.Folded(index);
+            Convolution(graph, $"convolution{index}", $"plane{index}", layer, isDilated, weights, biases);
+            graph.Node("Relu", [$"convolution{index}.sums"], $"plane{index + 1}");
         }
 
-        var (hidden, output) = (ReadingNetwork.Full(network.First), ReadingNetwork.Full(network.Last));
-        graph.Node("Flatten", [$"plane{shape.Layers.Length}"], "flat", ("axis", [1], false));
-        add(graph, "hidden.weights", hidden.Weights, shape.Flat, shape.Hidden);
-        add(graph, "hidden.biases", hidden.Biases, shape.Hidden)
-            .Node("Gemm", ["flat", "hidden.weights", "hidden.biases"], "hidden.sums")
-            .Node("Relu", ["hidden.sums"], "hidden.results");
-        add(graph, "output.weights", output.Weights, shape.Hidden, shape.Sums);
-        return add(graph, "output.biases", output.Biases, shape.Sums).Node("Gemm", ["hidden.results", "output.weights", "output.biases"], "output.sums");
+        var last = $"plane{shape.Layers.Length}";
+        if (network.AtPlaces is { } places)
+        {
+            var (weights, biases) = ReadingNetwork.Full(places);
+            return Convolution(graph, "output", last, new(1, shape.Layers[^1].To, shape.Sums, 1), isDilated, weights, biases);
+        }
+
+        graph.Node("Flatten", [last], "flat", ("axis", [1], false));
+        Full(graph, "hidden", "flat", network.First!).Node("Relu", ["hidden.sums"], "hidden.results");
+        return Full(graph, "output", "hidden.results", network.Last!);
+    }
+
+    private static OnnxGraph Convolution(OnnxGraph graph, string name, string from, Layer layer, bool isDilated, float[] weights, float[] biases)
+    {
+        var (kernel, stride, dilation, room) = (layer.Kernel, layer.Stride, layer.Dilation, layer.Room);
+        return graph.Half($"{name}.weights", weights, layer.To, layer.From, kernel, kernel).Half($"{name}.biases", biases, layer.To).Node(
+            "Conv", [from, $"{name}.weights", $"{name}.biases"], $"{name}.sums",
+            [
+                ("kernel_shape", [kernel, kernel], true), ("strides", [stride, stride], true),
+                .. isDilated ? [("dilations", [dilation, dilation], true)] : Array.Empty<(string, long[], bool)>(),
+                ("pads", [room, room, room, room], true),
+            ]);
+    }
+
+    private static OnnxGraph Full(OnnxGraph graph, string name, string from, TorchSharp.Modules.Linear layer)
+    {
+        var (weights, biases) = ReadingNetwork.Full(layer);
+        return graph.Half($"{name}.weights", weights, layer.in_features, layer.out_features).Half($"{name}.biases", biases, layer.out_features)
+            .Node("Gemm", [from, $"{name}.weights", $"{name}.biases"], $"{name}.sums");
     }
 }

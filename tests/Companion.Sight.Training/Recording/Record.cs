@@ -12,7 +12,7 @@ internal sealed class Record : WrittenRecord<Record>
     public Record Add(byte[] model, long weights, TrainingOptions options, float temperature) => Add($"""
         # The network that reads digits
 
-        `digits.onnx` ({model.Length:N0} bytes, {weights:N0} weights) was written, and this record with it, by
+        `digits.onnx` ({model.Length:N0} bytes, {weights:N0} weights of two bytes) was written, and this record with it, by
 
         ```
         dotnet run -c Release --project tests/Companion.Sight.Training -- {options}

@@ -7,7 +7,7 @@ namespace Companion.Sight.Training.Recording;
 internal sealed class SignRecord : WrittenRecord<SignRecord>
 {
     /// <summary>What was made, and how.</summary>
-    public SignRecord Add(byte[] model, long weights, SignOptions options, SignSet samples, (float Classes, float Lines, float Covers) temperatures) => Add($"""
+    public SignRecord Add(byte[] model, long weights, BoardOptions options, SignSet samples, (float Classes, float Lines, float Covers) temperatures) => Add($"""
         # The network that reads signs among what stands around them
 
         `signs.onnx` ({model.Length:N0} bytes, {weights:N0} weights of two bytes) was written, and this record with it, by

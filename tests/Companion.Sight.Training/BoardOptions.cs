@@ -2,20 +2,28 @@ using System.Globalization;
 
 namespace Companion.Sight.Training;
 
-/// <summary>How to train the network that reads signs among what stands around them.</summary>
+/// <summary>How to train a network with painted boards.</summary>
+/// <param name="Network">Its name.</param>
 /// <param name="Boards">How many boards to paint, in tens.</param>
-/// <param name="Rounds">How often to go through the signs of them.</param>
+/// <param name="Rounds">How often to go through what is cut out of them.</param>
 /// <param name="Seed">The lot.</param>
 /// <param name="Threads">How many threads to use; the result does not depend on it.</param>
 /// <param name="Tests">How many boards to test with, in tens; as many are painted to tune with.</param>
-internal sealed record SignOptions(int Boards = 18_000, int Rounds = 4, int Seed = 1, int Threads = 2, int Tests = 300)
+internal sealed record BoardOptions(string Network, int Boards, int Rounds, int Seed = 1, int Threads = 2, int Tests = 300)
 {
-    // The images of their signs are held in one array, which has two thousand million bytes at most.
+    // The images of their signs are held in one array, which has two thousand million bytes at most; those of cells take a quarter of a
+    // megabyte a board.
     private const int MostBoards = 20_000;
 
-    /// <summary>Reads <c>--boards N --rounds N --seed N --threads N --tests N</c>; what is left out is as above.</summary>
+    /// <summary>For the network that reads signs among what stands around them.</summary>
+    public static BoardOptions Signs { get; } = new("signs", 18_000, 4);
+
+    /// <summary>For the network that reads whole cells.</summary>
+    public static BoardOptions Cells { get; } = new("cells", 16_000, 3);
+
+    /// <summary>Reads <c>--boards N --rounds N --seed N --threads N --tests N</c>; what is left out stays as it is.</summary>
     /// <exception cref="ArgumentException">Something else is said.</exception>
-    public static SignOptions Parse(IReadOnlyList<string> words) => NumberedWords.Fold(words, new SignOptions(), (options, word, number) => word switch
+    public BoardOptions With(IReadOnlyList<string> words) => NumberedWords.Fold(words, this, (options, word, number) => word switch
     {
         "--boards" when number > MostBoards => throw new ArgumentException($"At most {MostBoards} boards fit into the memory that is kept for them."),
         "--boards" => options with { Boards = Whole(number) },
@@ -28,7 +36,7 @@ internal sealed record SignOptions(int Boards = 18_000, int Rounds = 4, int Seed
 
     /// <summary>As they are read, but for the threads.</summary>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"signs --boards {Boards} --rounds {Rounds} --seed {Seed} --tests {Tests}");
+        string.Create(CultureInfo.InvariantCulture, $"{Network} --boards {Boards} --rounds {Rounds} --seed {Seed} --tests {Tests}");
 
     private static int Whole(int number) => (number + 9) / 10 * 10;
 }
