@@ -19,12 +19,12 @@ public sealed record Lessons(ImmutableArray<Lesson> Taught)
     public static Lessons None { get; } = new([]);
 
     /// <summary>These and one more. What was taught of the same glyph before is forgotten.</summary>
-    /// <param name="glyph">The glyph; of <see cref="GlyphImage.Empty"/> nothing is learned.</param>
+    /// <param name="glyph">The glyph.</param>
     /// <param name="digit">What it is; null where it is no digit.</param>
     public Lessons Add(GlyphImage glyph, Digit? digit)
     {
         ArgumentNullException.ThrowIfNull(glyph);
-        return glyph == GlyphImage.Empty ? this : new([.. Taught.Where(lesson => lesson.Glyph != glyph), new(glyph, digit)]);
+        return new([.. Taught.Where(lesson => lesson.Glyph != glyph), new(glyph, digit)]);
     }
 
     /// <summary>What a glyph is by what was taught of the nearest one; null where none is near enough.</summary>

@@ -16,6 +16,10 @@ internal sealed class WholeCells(IReadOnlyList<CellSketch> board, CellVerdict ve
     // likeliest digit that it can be.
     private const float Likely = 0.7f, LikelyAlone = 0.95f, Hint = 0.01f;
 
+    // How likely another digit is, beside the likeliest, where a mark may as well be that one; and how likely the likeliest is at most to what
+    // decides between them.
+    private const float Even = 0.6f, Doubt = 0.05f;
+
     // The same for a big digit; what was read less surely than the second part may as well be another.
     private const float LikelyBig = 0.7f, Open = 0.1f;
 
@@ -48,14 +52,19 @@ internal sealed class WholeCells(IReadOnlyList<CellSketch> board, CellVerdict ve
     private bool IsOpen(CellReading reading, CellSketch sketch) =>
         reading.Digit is null ? reading.Marks.IsEmpty : verdict.Big(sketch)!.Reading.Certainty < Open;
 
+    // Where a mark may as well be one digit as another to all that read its ink, what has no doubt decides; not under a line, which hides too much.
+    private static bool Decides(CellFinding finding, Sign sign) =>
+        !sign.IsStruck && finding.Likely >= Likely && finding.Odds[sign.Reading.Digit!.Value.Index] <= Doubt
+        && sign.Alone.Reading is { Odds: { IsDefault: false } odds } alone && alone.Digit == sign.Reading.Digit && odds[finding.Digit.Index] >= Even * odds.Max();
+
     private ImmutableArray<MarkReading> Marks(CellReading reading, CellSketch sketch, List<CellFinding> findings, Lazy<ThirdWitness> lines)
     {
         // Where something may be a big digit that nobody could read, nothing is said of marks: it would be taken for a cell without one.
         if (reading.Digit is not null || (reading.Marks.IsEmpty && (reading.Glyph is not null || !findings.Exists(finding => finding.Likely >= LikelyAlone))))
             return reading.Marks;
         var signs = verdict.Digits(reading.Cell, sketch).Marks;
-        var marks = reading.Marks.Select((mark, index) => findings.FindIndex(finding => finding.Digit == mark.Digit && finding.IsAt(mark)) is >= 0 and var found
-            ? lines.Value.Settled(mark, signs[index].Around, findings[found]) : mark).ToList();
+        var marks = reading.Marks.Select((mark, index) => findings.FindIndex(finding => finding.IsAt(mark) && (finding.Digit == mark.Digit || Decides(finding, signs[index]))) is >= 0 and var found
+            ? lines.Value.Settled(mark with { Digit = findings[found].Digit }, signs[index].Around, findings[found]) : mark).ToList();
         var height = marks.Select(mark => mark.Height).DefaultIfEmpty(0).Average();
         var read = marks.Count;
         foreach (var finding in findings.OrderByDescending(finding => finding.Likely).Where(finding => finding.Some >= Likely))

@@ -16,9 +16,6 @@ public sealed class LessonsTests
     }
 
     [Fact]
-    public void Nothing_is_learned_of_no_ink() => Assert.Same(Lessons.None, Lessons.None.Add(GlyphImage.Empty, Digit.Of(4)));
-
-    [Fact]
     public void The_same_digit_a_little_moved_is_read_as_taught_and_no_other_digit_is()
     {
         // The first nine glyphs are the digits from 1 to 9, and so are the next nine.

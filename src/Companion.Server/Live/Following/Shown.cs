@@ -53,7 +53,8 @@ internal sealed class Shown(IScreenReader reader, TimeProvider clock, bool withM
                 return;
             if (content is null)
             {
-                foreach (var mark in reading[cell].Marks)
+                // Of a mark without a glyph nobody knows what it looks like.
+                foreach (var mark in reading[cell].Marks.Where(mark => mark.Glyph != GlyphImage.Empty))
                     reader.Teach(mark.Glyph, mark.Digit);
             }
 

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Companion.Engine;
 using Companion.Server.Access;
 using Companion.Session.State;
+using Companion.Sight;
 
 namespace Companion.Server.Tests.Live.Following;
 
@@ -69,6 +70,23 @@ public sealed class FollowScreenTests
         Assert.Empty((await screen.Look()).GetProperty("held").EnumerateArray());
         Assert.Equal("r1c3=4 r9c1=3 r9c7=1", Grid(screen).Placed.ToString());
         Assert.Equal([(Readings.Glyph(7), 4), (Readings.Glyph(1), 1), (Readings.Glyph(0), 3)], screen.Reader.Taught);
+    }
+
+    [Fact]
+    public async Task Of_a_mark_without_a_glyph_nothing_is_learned()
+    {
+        await using var screen = await FollowedScreen.Start();
+        await screen.LookTwice();
+        screen.Reader.Reading = screen.Reader.Reading.With("r1c3", read => read with
+        {
+            Marks = [Readings.Mark(1, 0.2f, 0.2f), Readings.Mark(2, 0.8f, 0.2f) with { Glyph = GlyphImage.Empty }],
+            Certainty = 0.4f,
+        });
+        await screen.LookTwice();
+
+        await screen.Panel.Do("AcceptReading", "r1c3");
+
+        Assert.Equal([(Readings.Glyph(1), 1)], screen.Reader.Taught);
     }
 
     [Fact]
